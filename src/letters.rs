@@ -29,8 +29,8 @@ pub const fn small(c: char) -> char {
 
 /// Letters and digits alone, in small letters: what two people type alike.
 pub fn plain(text: &str) -> String {
-    let kept = text.chars().filter(|c| c.is_alphanumeric());
-    kept.map(small).collect()
+    let saved = text.chars().filter(|c| c.is_alphanumeric());
+    saved.map(small).collect()
 }
 
 #[cfg(test)]

@@ -29,8 +29,8 @@ use hubslate::text::{Lang, follows};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Felt, Reason};
 use hubslate::trade::wheel_end::{
-    Check, Consequence, Evidence, Form, Given, HoldPoint, NotDoneReason, Noted, NutPosition, Scope,
-    SetName, Start, Step, StepKey, StepSpec, When, consequences, is_work, sign_of,
+    Check, Consequence, Evidence, Form, Given, HoldPoint, NotDoneReason, Noted, NutPosition,
+    PlannedStep, Scope, SetName, Start, Step, StepKey, When, consequences, is_work, sign_of,
 };
 use hubslate::units::Decimal;
 use record::{HERE, Job};
@@ -66,8 +66,8 @@ fn stories() -> Vec<Story> {
 
 /// What a technician taps whose new part is good; on a car whose nut is tightened on the ground
 /// nothing is felt by hand.
-fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
-    let mut whats = technician::answer(sheet, spec, story);
+fn answer(sheet: &JobState, planned: &PlannedStep, story: Story) -> Vec<Event> {
+    let mut whats = technician::answer(sheet, planned, story);
     for what in &mut whats {
         match what {
             Event::Reading(reading) if reading.set.when == When::After => {
@@ -83,10 +83,10 @@ fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
 }
 
 /// The answer after which the work simply goes on.
-fn good(spec: &StepSpec) -> Option<Reply> {
-    Some(match &spec.form {
+fn good(planned: &PlannedStep) -> Option<Reply> {
+    Some(match &planned.form {
         // Of a sign that something is wrong the good answer is that it was not noticed.
-        _ if sign_of(spec.key.step).is_some() => no_to(spec),
+        _ if sign_of(planned.key.step).is_some() => no_to(planned),
         Form::Ask => Reply::Said(Answer::Yes),
         Form::Checks(checks) => Reply::Checked(checks.iter().map(|c| (*c, Answer::Yes)).collect()),
         Form::Choice(picks) => Reply::Picked(picks[0]),
@@ -97,9 +97,9 @@ fn good(spec: &StepSpec) -> Option<Reply> {
 }
 
 /// Every answer that a step takes, with the row that it turns.
-fn replies(spec: &StepSpec) -> Vec<(Reply, Option<Check>)> {
+fn replies(planned: &PlannedStep) -> Vec<(Reply, Option<Check>)> {
     let mut all: Vec<(Reply, Option<Check>)> = Vec::new();
-    match &spec.form {
+    match &planned.form {
         Form::Ask => all.extend(Answer::ALL.iter().map(|a| (Reply::Said(*a), None))),
         Form::Choice(picks) => all.extend(picks.iter().map(|p| (Reply::Picked(*p), None))),
         Form::Swing => all.extend(Felt::ALL.iter().map(|f| (Reply::Felt(*f), None))),
@@ -126,38 +126,38 @@ fn after(job: &Job, what: Event) -> Job {
     job
 }
 
-fn said(job: &Job, spec: &StepSpec, reply: &Reply) -> Job {
-    after(job, Event::Answered(spec.key, reply.clone()))
+fn said(job: &Job, planned: &PlannedStep, reply: &Reply) -> Job {
+    after(job, Event::Answered(planned.key, reply.clone()))
 }
 
 /// Does what comes next until `stop` holds of it, or nothing does; the steps that were asked.
 fn walk(
     job: &mut Job,
     story: Story,
-    stop: impl Fn(&StepSpec) -> bool,
-) -> (BTreeSet<String>, Option<StepSpec>) {
+    stop: impl Fn(&PlannedStep) -> bool,
+) -> (BTreeSet<String>, Option<PlannedStep>) {
     let mut asked = BTreeSet::new();
     for _ in 0..FAR_TOO_MANY {
         let sheet = job.sheet();
         let steps = steps(&sheet);
-        let Some(spec) = next(&sheet, &steps) else {
+        let Some(planned) = next(&sheet, &steps) else {
             return (asked, None);
         };
-        let held = held(&sheet, &steps, spec);
-        if stop(spec) || spec.form == Form::End {
-            return (asked, Some(spec.clone()));
+        let held = held(&sheet, &steps, planned);
+        if stop(planned) || planned.form == Form::End {
+            return (asked, Some(planned.clone()));
         }
-        asked.insert(format!("{:?} {:?}", spec.key, spec.form));
+        asked.insert(format!("{:?} {:?}", planned.key, planned.form));
         // What is held is not done; where it stays open by that, the walk is at its end.
         let whats = match held {
             Some(_) => vec![Event::Answered(
-                spec.key,
+                planned.key,
                 Reply::NotDone(NotDoneReason::NotSafe),
             )],
-            None => answer(&sheet, spec, story),
+            None => answer(&sheet, planned, story),
         };
         job.tap(whats);
-        if next_key(&job.sheet()) == Some(spec.key) {
+        if next_key(&job.sheet()) == Some(planned.key) {
             return (asked, None);
         }
     }
@@ -186,7 +186,7 @@ fn proof(sheet: &JobState) -> String {
 struct Case<'a> {
     story: Story,
     before: &'a Job,
-    spec: &'a StepSpec,
+    planned: &'a PlannedStep,
     reply: &'a Reply,
     given: Given,
 }
@@ -195,22 +195,22 @@ impl Case<'_> {
     fn name(&self) -> String {
         format!(
             "{} · {:?} · {:?}",
-            self.spec.key.code(),
+            self.planned.key.code(),
             self.given,
             self.story
         )
     }
 
     fn after(&self) -> Job {
-        said(self.before, self.spec, self.reply)
+        said(self.before, self.planned, self.reply)
     }
 
     /// The job with the answer after which the work goes on.
     fn well(&self) -> Job {
-        match good(self.spec) {
-            Some(reply) => said(self.before, self.spec, &reply),
+        match good(self.planned) {
+            Some(reply) => said(self.before, self.planned, &reply),
             None => {
-                let whats = answer(&self.before.sheet(), self.spec, self.story);
+                let whats = answer(&self.before.sheet(), self.planned, self.story);
                 let mut job = self.before.clone();
                 job.tap(whats);
                 job
@@ -221,9 +221,9 @@ impl Case<'_> {
     /// The answer again, this time as it should be.
     fn put_right(&self, job: &Job) -> Job {
         let mut job = job.clone();
-        let whats = match good(self.spec) {
-            Some(reply) => vec![Event::Answered(self.spec.key, reply)],
-            None => answer(&job.sheet(), self.spec, self.story),
+        let whats = match good(self.planned) {
+            Some(reply) => vec![Event::Answered(self.planned.key, reply)],
+            None => answer(&job.sheet(), self.planned, self.story),
         };
         job.tap(whats);
         job
@@ -233,14 +233,19 @@ impl Case<'_> {
         let now = self.after();
         let sheet = now.sheet();
         let steps = steps(&sheet);
-        assert_eq!(next_key(&sheet), Some(self.spec.key), "{}", self.name());
-        assert_eq!(status(&sheet, self.spec), Status::Held, "{}", self.name());
+        assert_eq!(next_key(&sheet), Some(self.planned.key), "{}", self.name());
+        assert_eq!(
+            status(&sheet, self.planned),
+            Status::Held,
+            "{}",
+            self.name()
+        );
         let later = steps
             .iter()
-            .skip_while(|spec| spec.key != self.spec.key)
+            .skip_while(|planned| planned.key != self.planned.key)
             .skip(1);
         // The site alone can be refused whatever else is open.
-        let work = |spec: &&StepSpec| is_work(spec) && spec.key.step != Step::SiteLook;
+        let work = |planned: &&PlannedStep| is_work(planned) && planned.key.step != Step::SiteLook;
         for work in later.filter(work) {
             assert!(
                 held(&sheet, &steps, work).is_some(),
@@ -250,13 +255,13 @@ impl Case<'_> {
             );
         }
         let right = self.put_right(&now).sheet();
-        assert!(status(&right, self.spec).is_settled(), "{}", self.name());
+        assert!(status(&right, self.planned).is_settled(), "{}", self.name());
     }
 
     /// Whether the story comes to a step that the answer holds.
     fn holds(&self, scope: Scope) -> bool {
         let mut job = self.after();
-        let covered = |spec: &StepSpec| scope.covers(self.spec.key, spec);
+        let covered = |planned: &PlannedStep| scope.covers(self.planned.key, planned);
         let (_, Some(work)) = walk(&mut job, self.story, covered) else {
             return false;
         };
@@ -266,7 +271,7 @@ impl Case<'_> {
         let point = |job: &Job| {
             let sheet = job.sheet();
             let steps = steps(&sheet);
-            let work = steps.iter().find(|spec| spec.key == work.key)?;
+            let work = steps.iter().find(|planned| planned.key == work.key)?;
             held(&sheet, &steps, work)
         };
         if work.form == Form::End {
@@ -280,8 +285,9 @@ impl Case<'_> {
         }
         assert!(point(&job).is_some(), "{} lets {:?}", self.name(), work.key);
         // Something else may hold it as well; this answer does no more.
-        let by_this =
-            |held: &Held| held.point == HoldPoint::Answer && held.answer_at == Some(self.spec.key);
+        let by_this = |held: &Held| {
+            held.point == HoldPoint::Answer && held.answer_at == Some(self.planned.key)
+        };
         let right = point(&self.put_right(&job));
         assert!(
             !right.is_some_and(|held| by_this(&held)),
@@ -299,7 +305,7 @@ impl Case<'_> {
         };
         match consequence {
             Consequence::GoesOn => {
-                assert!(status(&now(), self.spec).is_settled(), "{}", self.name());
+                assert!(status(&now(), self.planned).is_settled(), "{}", self.name());
             }
             Consequence::Holds(Scope::Here) => self.stays_here(),
             Consequence::Holds(scope) => return self.holds(scope),
@@ -316,7 +322,9 @@ impl Case<'_> {
                 // As it stands now, or as it stands when the decision is made.
                 let verdict = |job: &Job| evidence::verdict(&job.sheet(), HERE);
                 let decided = |mut job: Job| {
-                    walk(&mut job, self.story, |spec| spec.key.step == Step::Decide);
+                    walk(&mut job, self.story, |planned| {
+                        planned.key.step == Step::Decide
+                    });
                     verdict(&job)
                 };
                 let (this, well) = (self.after(), self.well());
@@ -339,7 +347,7 @@ impl Case<'_> {
             }
             Consequence::IsNoted(_) => {
                 assert_eq!(
-                    now().reply(self.spec.key),
+                    now().reply(self.planned.key),
                     Some(self.reply),
                     "{}",
                     self.name()
@@ -364,9 +372,9 @@ fn no_answer_is_without_its_consequence_and_every_hold_can_be_lifted() {
         while let Some(key) = next_key(&job.sheet()) {
             let sheet = job.sheet();
             let all = steps(&sheet);
-            let spec = all.iter().find(|spec| spec.key == key).unwrap();
-            for (reply, turned) in replies(spec) {
-                for given in given(spec, &reply) {
+            let planned = all.iter().find(|planned| planned.key == key).unwrap();
+            for (reply, turned) in replies(planned) {
+                for given in given(planned, &reply) {
                     let rest = matches!((given, turned), (Given::Row(c, _), Some(t)) if c != t);
                     if rest {
                         continue;
@@ -382,7 +390,7 @@ fn no_answer_is_without_its_consequence_and_every_hold_can_be_lifted() {
                         let case = Case {
                             story,
                             before: &job,
-                            spec,
+                            planned,
                             reply: &reply,
                             given,
                         };
@@ -395,7 +403,7 @@ fn no_answer_is_without_its_consequence_and_every_hold_can_be_lifted() {
                     }
                 }
             }
-            job.tap(answer(&sheet, spec, story));
+            job.tap(answer(&sheet, planned, story));
         }
     }
     let open: Vec<&String> = open.iter().filter(|place| !seen.contains(*place)).collect();
@@ -416,7 +424,7 @@ fn a_refused_consent_takes_the_course_of_a_refusal() {
             let sheet = after(&job, consent(key, yes)).sheet();
             steps(&sheet)
                 .iter()
-                .map(|spec| spec.key)
+                .map(|planned| planned.key)
                 .collect::<Vec<_>>()
         };
         assert_ne!(steps_of(true), steps_of(false), "{step:?}");
@@ -430,14 +438,14 @@ fn no_work_can_be_reached_by_its_address_before_what_it_rests_on() {
     let ended = technician::walk_to(Story::REPLACED, StepKey::once(Step::End)).sheet();
     let steps = steps(&ended);
     let fresh = begin(Story::REPLACED).sheet();
-    let work = |spec: &&StepSpec| {
-        let moves = !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
-        moves && is_work(spec)
+    let work = |planned: &&PlannedStep| {
+        let moves = !planned.changes.is_empty() || matches!(planned.form, Form::Turn(_));
+        moves && is_work(planned)
     };
     let mut count = 0;
-    for spec in steps.iter().filter(work) {
+    for planned in steps.iter().filter(work) {
         count += 1;
-        assert!(held(&fresh, &steps, spec).is_some(), "{:?}", spec.key);
+        assert!(held(&fresh, &steps, planned).is_some(), "{:?}", planned.key);
     }
     assert!(count > 20);
 }
@@ -451,16 +459,17 @@ fn a_car_that_was_lowered_is_shoved_again_before_anything_comes_loose() {
     })]);
     let sheet = job.sheet();
     let all = steps(&sheet);
-    let off = all.iter().filter(|spec| {
-        spec.changes
+    let off = all.iter().filter(|planned| {
+        planned
+            .changes
             .iter()
             .any(|change| change.to < hubslate::trade::wheel_end::ItemState::ByHand)
     });
     let mut count = 0;
-    for spec in off.filter(|spec| spec.key.step != Step::LoosenLugNuts) {
+    for planned in off.filter(|planned| planned.key.step != Step::LoosenLugNuts) {
         count += 1;
-        let point = held(&sheet, &all, spec).map(|held| held.point);
-        assert_eq!(point, Some(HoldPoint::Stand), "{:?}", spec.key);
+        let point = held(&sheet, &all, planned).map(|held| held.point);
+        assert_eq!(point, Some(HoldPoint::Stand), "{:?}", planned.key);
     }
     assert!(count > 5);
 }
@@ -478,7 +487,7 @@ fn an_ended_job_that_is_loosened_again_is_open_again() {
     let all = steps(&sheet);
     let crack = all
         .iter()
-        .find(|spec| spec.key.step == Step::LoosenLugNuts)
+        .find(|planned| planned.key.step == Step::LoosenLugNuts)
         .unwrap();
     job.tap(hubslate::job::done(&sheet, crack, Reply::Done));
     let again = job.sheet();
@@ -506,7 +515,7 @@ fn the_chocks_stay_until_the_pedal_is_firm_and_nothing_moves_before_all_is_out()
     ];
     let job = technician::walk_to(Story::REPLACED, StepKey::once(Step::End));
     let steps = steps(&job.sheet());
-    let place = |step| steps.iter().position(|spec| spec.key.step == step);
+    let place = |step| steps.iter().position(|planned| planned.key.step == step);
     let places: Vec<_> = order
         .iter()
         .map(|step| place(*step).unwrap_or_else(|| panic!("{step:?}")))
@@ -518,7 +527,7 @@ fn the_chocks_stay_until_the_pedal_is_firm_and_nothing_moves_before_all_is_out()
 #[test]
 fn a_held_step_says_what_to_put_right_and_opens_once_it_is() {
     let lacking = |check: Check| {
-        move |spec: &StepSpec| match &spec.form {
+        move |planned: &PlannedStep| match &planned.form {
             Form::Checks(checks) => Reply::Checked(
                 checks
                     .iter()
@@ -555,13 +564,15 @@ fn a_held_step_says_what_to_put_right_and_opens_once_it_is() {
         let list = steps(&job.sheet()).into_iter().find(|it| it.key == asked);
         let list = list.unwrap();
         job.tap(vec![Event::Answered(asked, lacking(check)(&list))]);
-        walk(&mut job, Story::REPLACED, |spec| spec.key.step == held_step);
+        walk(&mut job, Story::REPLACED, |planned| {
+            planned.key.step == held_step
+        });
         let hold = |job: &Job| {
             let (sheet, key) = (job.sheet(), StepKey::at(held_step, HERE));
             let all = steps(&sheet);
-            let spec = all.iter().find(|spec| spec.key == key).unwrap();
-            assert_eq!(next(&sheet, &all).map(|spec| spec.key), Some(key));
-            held(&sheet, &all, spec)
+            let planned = all.iter().find(|planned| planned.key == key).unwrap();
+            assert_eq!(next(&sheet, &all).map(|planned| planned.key), Some(key));
+            held(&sheet, &all, planned)
         };
         let found = hold(&job).expect("it is held");
         assert_eq!(found.answer_at, Some(asked));
@@ -596,15 +607,15 @@ fn a_question_that_was_not_answered_well_stays_and_says_what_to_do() {
     for (step, reply, answer, sentence) in cases {
         let key = StepKey::at(step, HERE);
         let job = technician::walk_to(Story::REPLACED, key);
-        let spec = steps(&job.sheet()).into_iter().find(|it| it.key == key);
-        let spec = spec.unwrap();
-        let open = said(&job, &spec, &reply);
+        let planned = steps(&job.sheet()).into_iter().find(|it| it.key == key);
+        let planned = planned.unwrap();
+        let open = said(&job, &planned, &reply);
         assert_eq!(next_key(&open.sheet()), Some(key));
         assert!(
             follows(Lang::English, step, answer).starts_with(sentence),
             "{step:?}"
         );
-        let well = said(&open, &spec, &good(&spec).unwrap());
+        let well = said(&open, &planned, &good(&planned).unwrap());
         assert_ne!(next_key(&well.sheet()), Some(key));
     }
 }

@@ -8,10 +8,10 @@
 )]
 
 use hubslate::exchange::backup::{Backup, HEADER, TORN, body, closed, counted, doubted, gone, tap};
-use hubslate::exchange::{KeptText, digest};
+use hubslate::exchange::{SavedText, digest};
 
-fn kept(log: &str, id: usize) -> KeptText {
-    KeptText {
+fn saved(log: &str, id: usize) -> SavedText {
+    SavedText {
         log: log.to_owned(),
         id: format!("{id:03}"),
         text: format!(r#"{{"id":"{id:03}","say":"half a\nline, ö and ~"}}"#),
@@ -20,7 +20,7 @@ fn kept(log: &str, id: usize) -> KeptText {
 
 /// The lines of so many taps on one log, each of two entries.
 fn taps(log: &str, count: usize) -> Vec<String> {
-    let line = |at: usize| tap(&[kept(log, 2 * at), kept(log, 2 * at + 1)], 2 * at + 2);
+    let line = |at: usize| tap(&[saved(log, 2 * at), saved(log, 2 * at + 1)], 2 * at + 2);
     (0..count).map(line).collect()
 }
 
@@ -36,14 +36,14 @@ fn ids(backup: &Backup, log: &str) -> Vec<String> {
     backup
         .entries(log)
         .into_iter()
-        .map(|kept| kept.id)
+        .map(|saved| saved.id)
         .collect()
 }
 
 #[test]
 fn what_was_written_is_there_again() {
     let backup = read(&taps("job", 3).concat());
-    let all: Vec<KeptText> = (0..6).map(|id| kept("job", id)).collect();
+    let all: Vec<SavedText> = (0..6).map(|id| saved("job", id)).collect();
     assert_eq!(backup.entries("job"), all);
     assert_eq!((backup.must("job"), backup.damaged()), (6, 0));
     assert_eq!(backup.open_logs().collect::<Vec<_>>(), ["job"]);
@@ -82,7 +82,7 @@ fn after_a_torn_line_the_next_one_counts() {
 #[test]
 fn a_byte_that_turned_is_never_read_as_an_entry() {
     let lines = taps("job", 3).concat();
-    let all: Vec<KeptText> = (0..6).map(|id| kept("job", id)).collect();
+    let all: Vec<SavedText> = (0..6).map(|id| saved("job", id)).collect();
     let last = lines.rfind("\n").unwrap();
     let before_last = lines[..last].rfind('\n').unwrap();
     let mut lost = 0;
@@ -94,9 +94,9 @@ fn a_byte_that_turned_is_never_read_as_an_entry() {
         };
         let backup = read(&hurt);
         let entries = backup.entries("job");
-        assert!(entries.iter().all(|kept| all.contains(kept)), "at {at}");
+        assert!(entries.iter().all(|saved| all.contains(saved)), "at {at}");
         assert!(entries.len() < 6, "at {at}");
-        let texts: Vec<&str> = entries.iter().map(|kept| kept.text.as_str()).collect();
+        let texts: Vec<&str> = entries.iter().map(|saved| saved.text.as_str()).collect();
         assert!(!backup.has_all("job", &texts), "at {at}");
         lost += 1;
     }
@@ -125,18 +125,18 @@ fn the_file_of_the_higher_number_is_read_last_and_one_without_a_number_is_none()
 
 #[test]
 fn a_closed_log_is_held_by_number_and_digest() {
-    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
+    let texts: Vec<String> = (0..4).map(|id| saved("job", id).text).collect();
     let lines = taps("job", 2).concat() + &closed("job", &texts);
     let backup = read(&lines);
     assert!(backup.is_closed("job"));
     assert_eq!((backup.entries("job").len(), backup.must("job")), (0, 4));
     assert!(backup.has_all("job", &texts));
     assert!(!backup.has_all("job", &texts[1..]));
-    let other: Vec<String> = (1..5).map(|id| kept("job", id).text).collect();
+    let other: Vec<String> = (1..5).map(|id| saved("job", id).text).collect();
     assert_ne!(digest(&texts), digest(&other));
     assert!(!backup.has_all("job", &other), "as many, but others");
     // What is told later comes on top.
-    let later = read(&(lines + &tap(&[kept("job", 9)], 5)));
+    let later = read(&(lines + &tap(&[saved("job", 9)], 5)));
     assert!(!later.is_closed("job"));
     assert!(!later.has_all("job", &texts));
     assert_eq!(ids(&later, "job"), ["009"]);
@@ -144,21 +144,21 @@ fn a_closed_log_is_held_by_number_and_digest() {
 
 #[test]
 fn an_emptied_text_takes_the_place_of_the_one_that_was_there() {
-    let mut empty = kept("job", 1);
+    let mut empty = saved("job", 1);
     empty.text = "{}".to_owned();
     let backup = read(&(taps("job", 1).concat() + &body(&empty)));
-    assert_eq!(backup.entries("job"), [kept("job", 0), empty]);
+    assert_eq!(backup.entries("job"), [saved("job", 0), empty]);
 }
 
 /// Written again it says the same, in fewer lines.
 #[test]
 fn what_counts_is_the_same_when_it_is_written_again() {
-    let texts: Vec<String> = (0..4).map(|id| kept("old", id).text).collect();
+    let texts: Vec<String> = (0..4).map(|id| saved("old", id).text).collect();
     let lines = [
         taps("old", 2).concat(),
         closed("old", &texts),
         taps("open", 3).concat(),
-        tap(&[kept("old", 8)], 5),
+        tap(&[saved("old", 8)], 5),
         taps("away", 40).concat(),
         gone("away"),
     ]
@@ -187,7 +187,7 @@ fn what_counts_is_the_same_when_it_is_written_again() {
 /// What is known to be lost stays so: no later entry, no end and no other file makes it whole.
 #[test]
 fn a_log_that_lost_entries_is_never_whole_again() {
-    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
+    let texts: Vec<String> = (0..4).map(|id| saved("job", id).text).collect();
     let lines = taps("job", 2).concat() + &doubted("job");
     for later in [
         String::new(),
@@ -196,7 +196,7 @@ fn a_log_that_lost_entries_is_never_whole_again() {
     ] {
         let backup = read(&(lines.clone() + &later));
         assert!(!backup.has_all("job", &texts));
-        let many: Vec<String> = (0..9).map(|id| kept("job", id).text).collect();
+        let many: Vec<String> = (0..9).map(|id| saved("job", id).text).collect();
         assert!(!backup.has_all("job", &many));
         assert!(
             !read(&backup.whole()).has_all("job", &many),
@@ -221,11 +221,11 @@ fn a_file_whose_first_line_is_unreadable_still_counts() {
 /// A log that was closed and goes on is not whole here until its older entries are here again.
 #[test]
 fn a_closed_log_that_goes_on_is_taken_in_whole_again() {
-    let texts: Vec<String> = (0..4).map(|id| kept("job", id).text).collect();
-    let lines = taps("job", 2).concat() + &closed("job", &texts) + &tap(&[kept("job", 4)], 5);
+    let texts: Vec<String> = (0..4).map(|id| saved("job", id).text).collect();
+    let lines = taps("job", 2).concat() + &closed("job", &texts) + &tap(&[saved("job", 4)], 5);
     let backup = read(&lines);
     assert!(backup.is_reopened("job"));
-    let all: Vec<KeptText> = (0..4).map(|id| kept("job", id)).collect();
+    let all: Vec<SavedText> = (0..4).map(|id| saved("job", id)).collect();
     let backup = read(&(lines + &tap(&all, 5)));
     assert!(!backup.is_reopened("job") && !backup.is_closed("job"));
     assert_eq!(ids(&backup, "job").len(), 5);
@@ -246,12 +246,12 @@ fn numbers(backup: &Backup) -> Vec<(String, u64)> {
 #[test]
 fn a_running_number_stays_taken_whatever_becomes_of_its_log() {
     let line = |texts: Vec<String>| counted(texts.iter().map(String::as_str));
-    let mut lines = line(numbered("slate", 1..=3)) + &tap(&[kept("job", 0)], 1);
+    let mut lines = line(numbered("slate", 1..=3)) + &tap(&[saved("job", 0)], 1);
     lines += &line(numbered("slate-practice", 1..=9));
     lines += &line(numbered("slate", 4..=7));
     // An older line that comes again takes nothing back.
     lines += &line(numbered("slate", 2..=2));
-    lines += &closed("job", &[kept("job", 0).text]);
+    lines += &closed("job", &[saved("job", 0).text]);
     lines += &gone("job");
     let taken = [("slate".to_owned(), 7), ("slate-practice".to_owned(), 9)];
     let backup = read(&lines);

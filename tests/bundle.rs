@@ -23,8 +23,8 @@ use zipped::{PICTURES, VOICE, Zipped};
 
 #[test]
 fn a_job_and_its_bytes_come_out_as_they_went_in() {
-    let Zipped { text, kept, .. } = zipped::job();
-    let zip = write("job.json", &text, &kept).unwrap();
+    let Zipped { text, saved, .. } = zipped::job();
+    let zip = write("job.json", &text, &saved).unwrap();
     assert!(is_zip(&zip) && !is_zip(text.as_bytes()));
     let opened = open(&zip).unwrap();
     assert_eq!(opened.text, text);
@@ -57,12 +57,14 @@ fn a_job_and_its_bytes_come_out_as_they_went_in() {
 }
 
 #[test]
-fn a_changed_picture_is_named_and_left_out_and_a_missing_one_is_told_apart() {
-    let Zipped { text, mut kept, .. } = zipped::job();
-    let changed = name(&kept[0].0);
-    kept[0].1[0] ^= 1;
-    let (gone, _) = kept.pop().unwrap();
-    let zip = write("job.json", &text, &kept).unwrap();
+fn a_changed_photo_is_named_and_left_out_and_a_missing_one_is_reported_apart() {
+    let Zipped {
+        text, mut saved, ..
+    } = zipped::job();
+    let changed = name(&saved[0].0);
+    saved[0].1[0] ^= 1;
+    let (gone, _) = saved.pop().unwrap();
+    let zip = write("job.json", &text, &saved).unwrap();
     let opened = open(&zip).unwrap();
     let held = held(&wanted_in(&text), &opened.pieces);
     assert_eq!(held.there.len(), 1);
@@ -88,13 +90,13 @@ fn names_in_a_zip_are_not_believed() {
 
 #[test]
 fn what_is_no_zip_of_a_job_is_refused() {
-    let Zipped { text, kept, .. } = zipped::job();
-    let zip = write("job.json", &text, &kept).unwrap();
+    let Zipped { text, saved, .. } = zipped::job();
+    let zip = write("job.json", &text, &saved).unwrap();
     for cut in 0..zip.len() {
         // Of a cut zip the directory at its end is missing.
         assert_eq!(open(&zip[..cut]), Err(BundleError::NotZip), "{cut}");
     }
-    let without = write("readme.txt", &text, &kept).unwrap();
+    let without = write("readme.txt", &text, &saved).unwrap();
     assert_eq!(open(&without), Err(BundleError::NoJob));
 }
 
@@ -102,16 +104,16 @@ proptest! {
     /// Whatever a way does to the bytes: no panic, and no picture passes that is not what the
     /// record names.
     #[test]
-    fn no_bite_at_a_zip_lets_a_wrong_picture_in(bites in prop::collection::vec((any::<prop::sample::Index>(), any::<u8>()), 1..8)) {
-        let Zipped { text, kept, .. } = zipped::job();
-        let mut zip = write("job.json", &text, &kept).unwrap();
+    fn no_bite_at_a_zip_lets_a_wrong_photo_in(bites in prop::collection::vec((any::<prop::sample::Index>(), any::<u8>()), 1..8)) {
+        let Zipped { text, saved, .. } = zipped::job();
+        let mut zip = write("job.json", &text, &saved).unwrap();
         for (place, byte) in bites {
             let place = place.index(zip.len());
             zip[place] = byte;
         }
         if let Ok(opened) = open(&zip) {
             for (one, bytes) in held(&wanted_in(&text), &opened.pieces).there {
-                prop_assert!(kept.iter().any(|(other, whole)| *other == one && whole == bytes));
+                prop_assert!(saved.iter().any(|(other, whole)| *other == one && whole == bytes));
             }
         }
     }
@@ -135,29 +137,31 @@ fn run(folder: &Path, arguments: &[&str]) -> (i32, String) {
 }
 
 #[test]
-fn the_command_says_which_pictures_are_there_changed_and_missing() {
+fn the_command_says_which_photos_are_there_changed_and_missing() {
     let here = folder("verify");
-    let Zipped { text, mut kept, .. } = zipped::job();
-    let put = |name: &str, kept: &[_]| {
-        std::fs::write(here.join(name), write("job.json", &text, kept).unwrap()).unwrap();
+    let Zipped {
+        text, mut saved, ..
+    } = zipped::job();
+    let put = |name: &str, saved: &[_]| {
+        std::fs::write(here.join(name), write("job.json", &text, saved).unwrap()).unwrap();
     };
-    put("whole.zip", &kept);
+    put("whole.zip", &saved);
     let (ending, said) = run(&here, &["verify", "whole.zip"]);
     assert_eq!(ending, 0, "{said}");
     assert!(said.contains("3 photos and voice notes there"), "{said}");
-    put("less.zip", &kept[..2]);
+    put("less.zip", &saved[..2]);
     let (ending, said) = run(&here, &["verify", "less.zip"]);
     assert_eq!(
         ending, 0,
         "what another phone has is no fault of this file: {said}"
     );
-    let gone = &kept[2].0;
+    let gone = &saved[2].0;
     assert!(
         said.contains(&format!("missing in this zip: {}", gone.sha256)),
         "{said}"
     );
-    kept[0].1.push(0);
-    put("bad.zip", &kept);
+    saved[0].1.push(0);
+    put("bad.zip", &saved);
     let (ending, said) = run(&here, &["verify", "--json", "bad.zip", "whole.zip"]);
     assert_eq!(ending, 1);
     let lines: Vec<Value> = said
@@ -168,7 +172,7 @@ fn the_command_says_which_pictures_are_there_changed_and_missing() {
         (&lines[0]["status"], &lines[1]["status"]),
         (&"differs".into(), &"holds".into())
     );
-    assert_eq!(lines[0]["pictures"]["changed"][0], name(&kept[0].0));
+    assert_eq!(lines[0]["pictures"]["changed"][0], name(&saved[0].0));
     assert_eq!(lines[0]["pictures"]["there"].as_array().unwrap().len(), 2);
     std::fs::write(
         here.join("cut.zip"),
@@ -181,14 +185,16 @@ fn the_command_says_which_pictures_are_there_changed_and_missing() {
 }
 
 #[test]
-fn two_zips_of_one_job_become_one_with_the_pictures_of_both() {
+fn two_zips_of_one_job_become_one_with_the_photos_of_both() {
     let here = folder("merge");
-    let Zipped { text, mut kept, .. } = zipped::job();
-    let put = |name: &str, kept: &[_]| {
-        std::fs::write(here.join(name), write("job.json", &text, kept).unwrap()).unwrap();
+    let Zipped {
+        text, mut saved, ..
+    } = zipped::job();
+    let put = |name: &str, saved: &[_]| {
+        std::fs::write(here.join(name), write("job.json", &text, saved).unwrap()).unwrap();
     };
-    put("a.zip", &kept[..1]);
-    put("b.zip", &kept[1..]);
+    put("a.zip", &saved[..1]);
+    put("b.zip", &saved[1..]);
     let (ending, said) = run(&here, &["merge", "a.zip", "b.zip", "-o", "all.zip"]);
     assert_eq!(ending, 0, "{said}");
     let (ending, said) = run(&here, &["verify", "all.zip"]);
@@ -202,10 +208,10 @@ fn two_zips_of_one_job_become_one_with_the_pictures_of_both() {
         "{said}"
     );
     // A wrong one is named and left out; the record and the rest are taken.
-    kept[0].1.push(0);
-    put("bad.zip", &kept);
+    saved[0].1.push(0);
+    put("bad.zip", &saved);
     let (ending, said) = run(&here, &["merge", "bad.zip", "-o", "some.zip"]);
-    assert!(ending == 1 && said.contains(&name(&kept[0].0)), "{said}");
+    assert!(ending == 1 && said.contains(&name(&saved[0].0)), "{said}");
     let (ending, said) = run(&here, &["verify", "some.zip"]);
     assert!(
         ending == 0 && said.contains("2 photos and voice notes there"),

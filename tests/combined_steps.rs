@@ -20,14 +20,14 @@ mod technician;
 mod wrong;
 
 use hubslate::job::combined_steps::{
-    Line, lines, no_to, open_rows, put_right, rows, told, told_without, turns,
+    Line, lines, no_to, open_rows, put_right, recorded, rows, screen_without, turns,
 };
 use hubslate::job::entry::{Event, Reply};
 use hubslate::job::{JobState, combined_steps, done, next, status};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::wheel_end::{
-    Check, Choice, Form, HoldPoint, NotDoneReason, NutPosition, SHOVE_CRACKED, Start, Step,
-    StepKey, StepSpec, procedure, sign_of,
+    Check, Choice, Form, HoldPoint, NotDoneReason, NutPosition, PlannedStep, SHOVE_CRACKED, Start,
+    Step, StepKey, procedure, sign_of,
 };
 use record::{HERE, Job, said};
 use technician::{Story, begin, next_key, step, steps, walk_to};
@@ -37,7 +37,7 @@ fn at(step: Step) -> StepKey {
 }
 
 /// What the screen tells that comes next.
-fn screen(sheet: &JobState) -> Vec<StepSpec> {
+fn screen(sheet: &JobState) -> Vec<PlannedStep> {
     let steps = steps(sheet);
     let first = next(sheet, &steps).unwrap();
     combined_steps(sheet, &steps, first)
@@ -46,22 +46,22 @@ fn screen(sheet: &JobState) -> Vec<StepSpec> {
         .collect()
 }
 
-fn keys(specs: &[StepSpec]) -> Vec<StepKey> {
-    specs.iter().map(|spec| spec.key).collect()
+fn keys(planned_steps: &[PlannedStep]) -> Vec<StepKey> {
+    planned_steps.iter().map(|planned| planned.key).collect()
 }
 
 /// The steps, without their corner, of the screen at which a plain job meets `first`.
-fn told_at(story: Story, first: StepKey) -> Vec<Step> {
+fn screen_at(story: Story, first: StepKey) -> Vec<Step> {
     let screen = screen(&walk_to(story, first).sheet());
-    screen.iter().map(|spec| spec.key.step).collect()
+    screen.iter().map(|planned| planned.key.step).collect()
 }
 
-fn nothing(_: &StepSpec) -> Vec<Event> {
+fn nothing(_: &PlannedStep) -> Vec<Event> {
     Vec::new()
 }
 
 #[test]
-fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
+fn what_the_same_hands_do_at_the_same_place_is_reported_on_one_screen() {
     use Step::*;
     let expected: &[&[Step]] = &[
         &[SignSpeed, SignSwerve, SignCoast, SignSurface, SignBrake],
@@ -83,12 +83,12 @@ fn what_the_same_hands_do_at_the_same_place_is_told_on_one_screen() {
         &[Retorque, Sign],
         &[Report, End],
     ];
-    for told in expected {
-        let first = match told[0] {
+    for recorded in expected {
+        let first = match recorded[0] {
             once @ (SignSpeed | Retorque | Report) => StepKey::once(once),
             here => at(here),
         };
-        assert_eq!(told_at(Story::REPLACED, first), *told);
+        assert_eq!(screen_at(Story::REPLACED, first), *recorded);
     }
 }
 
@@ -124,12 +124,12 @@ fn only_the_last_of_a_screen_is_a_question_but_for_the_signs_of_the_road() {
 #[test]
 fn a_row_writes_what_its_step_would_have_written_alone() {
     let sheet = walk_to(Story::REPLACED, at(Step::Seat)).sheet();
-    let mut told_specs = screen(&sheet);
-    told_specs.pop().unwrap();
-    let whats = told(&sheet, &told_specs, &lines(&told_specs), nothing);
-    let alone: Vec<Event> = told_specs
+    let mut recorded_steps = screen(&sheet);
+    recorded_steps.pop().unwrap();
+    let whats = recorded(&sheet, &recorded_steps, &lines(&recorded_steps), nothing);
+    let alone: Vec<Event> = recorded_steps
         .iter()
-        .flat_map(|spec| done(&sheet, spec, Reply::Done))
+        .flat_map(|planned| done(&sheet, planned, Reply::Done))
         .collect();
     assert_eq!(whats, alone);
     assert!(whats.len() > 2);
@@ -145,7 +145,7 @@ fn a_row_that_was_turned_stays_open_and_comes_next_alone() {
     assert_eq!(lines.len(), 2);
     lines[1] = lines[1].turned();
     assert_eq!(lines[1].answer, Some(Answer::NotDone));
-    let mut whats = told(&sheet, &rows, &lines, nothing);
+    let mut whats = recorded(&sheet, &rows, &lines, nothing);
     whats.extend(done(&sheet, &last, Reply::Done));
     job.tap(whats);
     assert_eq!(keys(&screen(&job.sheet())), [at(Step::Offer)]);
@@ -159,7 +159,7 @@ fn a_row_of_a_list_is_turned_to_no_and_to_not_done() {
     let mut lines = lines(rows);
     lines[0] = lines[0].turned();
     lines[1] = lines[1].turned().turned();
-    let whats = told(&sheet, rows, &lines, nothing);
+    let whats = recorded(&sheet, rows, &lines, nothing);
     let expected = Reply::Checked(vec![
         (Check::JackPoint, Answer::No),
         (Check::StandUnder, Answer::NotDone),
@@ -175,7 +175,7 @@ fn a_shove_after_cracking_is_answered_by_itself() {
     let mut rows = screen(&sheet);
     let shove = rows.pop().unwrap();
     assert_eq!(shove.key, at(Step::Shove).nth(SHOVE_CRACKED));
-    let whats = told(&sheet, &rows, &lines(&rows), nothing);
+    let whats = recorded(&sheet, &rows, &lines(&rows), nothing);
     let answers = |what: &Event| matches!(what, Event::Answered(step, _) if *step == shove.key);
     assert!(!whats.iter().any(answers));
     // The nuts are cracked and it moved: it is asked again, alone.
@@ -184,17 +184,17 @@ fn a_shove_after_cracking_is_answered_by_itself() {
 }
 
 #[test]
-fn a_card_that_is_not_known_ends_a_screen_and_so_does_a_fastener_without_a_figure() {
+fn a_spec_that_is_not_known_ends_a_screen_and_so_does_a_fastener_without_a_figure() {
     let at_car = Story {
         start: Start::AtCar,
         ..Story::REPLACED
     };
     let first = at(Step::CaliperOn);
-    assert_eq!(told_at(at_car, first), [Step::CaliperOn]);
+    assert_eq!(screen_at(at_car, first), [Step::CaliperOn]);
     let mut job = walk_to(Story::REPLACED, at(Step::NutOn));
-    job.tap(vec![Event::Card(hubslate::trade::fastening::SpecCard {
-        item: hubslate::trade::fastening::CardItem::AxleNut,
-        body: hubslate::trade::fastening::CardBody::NotFound {
+    job.tap(vec![Event::Spec(hubslate::trade::fastening::Spec {
+        item: hubslate::trade::fastening::SpecItem::AxleNut,
+        body: hubslate::trade::fastening::SpecBody::NotFound {
             reason: "not in the document".to_owned(),
         },
     })]);
@@ -202,7 +202,7 @@ fn a_card_that_is_not_known_ends_a_screen_and_so_does_a_fastener_without_a_figur
 }
 
 #[test]
-fn weight_that_is_held_back_is_not_told_with_the_wheel() {
+fn weight_that_is_held_back_is_not_reported_with_the_wheel() {
     let mut job = walk_to(Story::REPLACED, at(Step::WheelOn));
     let nut = record::item(hubslate::trade::wheel_end::ItemKind::AxleNut, 1);
     job.tap(vec![record::moved(
@@ -210,8 +210,8 @@ fn weight_that_is_held_back_is_not_told_with_the_wheel() {
         vec![nut],
         hubslate::trade::wheel_end::ItemState::Snug,
     )]);
-    let told = keys(&screen(&job.sheet()));
-    assert!(!told.contains(&at(Step::Lower)), "{told:?}");
+    let recorded = keys(&screen(&job.sheet()));
+    assert!(!recorded.contains(&at(Step::Lower)), "{recorded:?}");
 }
 
 #[test]
@@ -227,8 +227,8 @@ fn a_job_with_something_loose_is_not_ended_with_its_report() {
         at(Step::TurnLugNuts),
         Reply::NotDone(NotDoneReason::NoTool),
     )]);
-    let told = screen(&job.sheet());
-    assert!(!told.iter().any(|spec| spec.key.step == Step::End));
+    let recorded = screen(&job.sheet());
+    assert!(!recorded.iter().any(|planned| planned.key.step == Step::End));
 }
 
 #[test]
@@ -236,22 +236,22 @@ fn a_sign_has_no_answer_until_it_is_tapped_or_said_no_to() {
     let sheet = walk_to(Story::REPLACED, StepKey::once(Step::SignSpeed)).sheet();
     let signs = screen(&sheet);
     // As rows they write nothing by themselves.
-    assert_eq!(told(&sheet, &signs, &lines(&signs), nothing), []);
+    assert_eq!(recorded(&sheet, &signs, &lines(&signs), nothing), []);
     let not_done = Reply::NotDone(NotDoneReason::Other);
-    for spec in &signs {
-        let (first, no) = match spec.key.step {
+    for planned in &signs {
+        let (first, no) = match planned.key.step {
             Step::SignSwerve => (
                 Reply::Picked(Choice::LouderRight),
                 Reply::Picked(Choice::NoChange),
             ),
             _ => (Reply::Said(Answer::Yes), Reply::Said(Answer::No)),
         };
-        assert_eq!(turns(spec)[0], first);
-        assert_eq!(turns(spec).last(), Some(&not_done));
-        assert_eq!(no_to(spec), no);
-        assert!(!turns(spec).contains(&no));
+        assert_eq!(turns(planned)[0], first);
+        assert_eq!(turns(planned).last(), Some(&not_done));
+        assert_eq!(no_to(planned), no);
+        assert!(!turns(planned).contains(&no));
     }
-    let unasked = told_without(
+    let unasked = screen_without(
         &sheet,
         &signs,
         &lines(&signs),
@@ -269,20 +269,20 @@ fn a_sign_has_no_answer_until_it_is_tapped_or_said_no_to() {
 fn not_done_says_nothing_of_rows_that_nobody_touched() {
     let rows_before = |first: StepKey| {
         let sheet = walk_to(Story::REPLACED, first).sheet();
-        let mut specs = screen(&sheet);
-        specs.pop().unwrap();
-        (sheet, specs)
+        let mut planned_steps = screen(&sheet);
+        planned_steps.pop().unwrap();
+        (sheet, planned_steps)
     };
     for step in [Step::LiftStand, Step::StripNut, Step::Compare, Step::Seat] {
-        let (sheet, specs) = rows_before(at(step));
-        let untouched = lines(&specs);
+        let (sheet, planned_steps) = rows_before(at(step));
+        let untouched = lines(&planned_steps);
         let because = NotDoneReason::NoTime;
-        let whats = told_without(&sheet, &specs, &untouched, because, nothing);
+        let whats = screen_without(&sheet, &planned_steps, &untouched, because, nothing);
         assert_eq!(whats, [], "{step:?}");
         // The first row is touched: it is told, and no other is called right by it.
         let mut touched = untouched.clone();
         touched[0].answer = Some(Answer::Yes);
-        let whats = told_without(&sheet, &specs, &touched, because, nothing);
+        let whats = screen_without(&sheet, &planned_steps, &touched, because, nothing);
         assert!(!whats.is_empty());
         for what in whats {
             if let Event::Answered(_, Reply::Checked(rows)) = what {
@@ -316,8 +316,13 @@ fn screens_and_steps_come_to_the_same_end() {
         assert!(screens < count);
         let (one, other) = (by_screen.sheet(), by_step.sheet());
         assert_eq!(one.loose(), other.loose());
-        for spec in steps(&other) {
-            assert_eq!(status(&one, &spec), status(&other, &spec), "{:?}", spec.key);
+        for planned in steps(&other) {
+            assert_eq!(
+                status(&one, &planned),
+                status(&other, &planned),
+                "{:?}",
+                planned.key
+            );
         }
     }
 }
@@ -329,11 +334,11 @@ fn tap_screen(job: &mut Job, story: Story) {
     let mut whats = if sign_of(last.key.step).is_some() {
         let asked = rows
             .iter()
-            .map(|spec| Event::Answered(spec.key, turns(spec)[0].clone()));
+            .map(|planned| Event::Answered(planned.key, turns(planned)[0].clone()));
         asked.collect()
     } else {
-        told(&sheet, &rows, &lines(&rows), |spec| {
-            let mut beside = technician::answer(&sheet, spec, story);
+        recorded(&sheet, &rows, &lines(&rows), |planned| {
+            let mut beside = technician::answer(&sheet, planned, story);
             beside.retain(|what| matches!(what, Event::Due(_)));
             beside
         })
@@ -347,25 +352,27 @@ fn tap_screen(job: &mut Job, story: Story) {
 fn a_list_that_was_not_all_yes_stands_as_it_was_answered() {
     let stand = at(Step::LiftStand);
     let mut job = walk_to(Story::REPLACED, stand);
-    let spec = |job: &Job| {
+    let planned = |job: &Job| {
         let all = steps(&job.sheet());
-        all.into_iter().find(|spec| spec.key == stand).unwrap()
+        all.into_iter()
+            .find(|planned| planned.key == stand)
+            .unwrap()
     };
-    let Form::Checks(checks) = spec(&job).form else {
+    let Form::Checks(checks) = planned(&job).form else {
         panic!("a list");
     };
-    let shown = |job: &Job| rows(&job.sheet(), &spec(job), &checks);
+    let shown = |job: &Job| rows(&job.sheet(), &planned(job), &checks);
     assert!(shown(&job).iter().all(Option::is_none));
     for wrong in [Answer::No, Answer::NotDone] {
         let given = [Answer::Yes, wrong, Answer::Yes];
-        let told = checks.iter().copied().zip(given).collect();
-        job.tap(vec![Event::Answered(stand, Reply::Checked(told))]);
+        let recorded = checks.iter().copied().zip(given).collect();
+        job.tap(vec![Event::Answered(stand, Reply::Checked(recorded))]);
         assert_eq!(shown(&job), given.map(Some));
         assert_eq!(put_right(Some(wrong), Some(wrong)), Answer::Yes);
     }
     assert_eq!(put_right(Some(Answer::Yes), Some(Answer::Yes)), Answer::No);
     assert_eq!(put_right(None, None), Answer::No);
-    let told = checks.iter().map(|check| (*check, Answer::Yes)).collect();
-    job.tap(vec![Event::Answered(stand, Reply::Checked(told))]);
+    let recorded = checks.iter().map(|check| (*check, Answer::Yes)).collect();
+    job.tap(vec![Event::Answered(stand, Reply::Checked(recorded))]);
     assert!(shown(&job).iter().all(Option::is_none));
 }

@@ -30,7 +30,7 @@ use std::path::Path;
 use chrono::NaiveDate;
 use each::LOG;
 use every::entry;
-use hubslate::exchange::envelope::{KeptText, MADE_BY};
+use hubslate::exchange::envelope::{MADE_BY, SavedText};
 use hubslate::exchange::erase::{Besides, Left, erased_with, left, let_go};
 use hubslate::exchange::wire::{WireError, decode, encode};
 use hubslate::exchange::{
@@ -46,7 +46,7 @@ use hubslate::job::runout::Basis;
 use hubslate::job::{JobState, flow, fold};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
-use hubslate::trade::fastening::CardItem;
+use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{After, Against, Decision, Dial, Place, Rig};
 use hubslate::trade::runout::{Bound, LeftOut, Next, Surface, Undetermined};
@@ -54,7 +54,7 @@ use hubslate::trade::vehicle::{Axle, Corner};
 use hubslate::trade::wheel_end::{Kind, SetName, Step, StepKey, When};
 use hubslate::units::{DistanceUnit, Typed};
 use proptest::prelude::*;
-use random_jobs::kept;
+use random_jobs::saved;
 
 const ID: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d01";
 
@@ -67,7 +67,7 @@ proptest! {
     }
 
     #[test]
-    fn digits_are_kept_as_typed(typed in every::typed_text()) {
+    fn digits_are_saved_as_typed(typed in every::typed_text()) {
         let number = Typed::parse(&typed, DistanceUnit::Mile).unwrap();
         let reply = Reply::Number(Quantity::Distance(number));
         let what = Event::Answered(StepKey::once(Step::Odometer), reply);
@@ -85,7 +85,7 @@ fn raw(v: u32, id: &str, body: &str) -> String {
 }
 
 #[test]
-fn an_unknown_kind_is_kept_byte_for_byte() {
+fn an_unknown_kind_is_saved_byte_for_byte() {
     let body = r#"{ "axle_stand" : {"load":1.50, "of": [1,  2]} }"#;
     let text = raw(1, ID, body);
     let entry = decode(&text).unwrap();
@@ -93,7 +93,7 @@ fn an_unknown_kind_is_kept_byte_for_byte() {
     assert!(encode(&entry).unwrap().contains(body));
     let file = file(vec![text.clone()]);
     assert!(file.contains(&text));
-    assert_eq!(records(&file), [kept(&text)]);
+    assert_eq!(records(&file), [saved(&text)]);
     assert!(fold([entry]).read_only());
 }
 
@@ -120,7 +120,7 @@ fn file(texts: Vec<String>) -> String {
     export(&[(LogKind::Job, LogId(LOG.to_owned()), texts)]).unwrap()
 }
 
-fn records(file: &str) -> Vec<KeptText> {
+fn records(file: &str) -> Vec<SavedText> {
     let mut logs = read(file).unwrap().logs;
     assert_eq!(logs.len(), 1);
     logs.remove(0).records
@@ -152,7 +152,7 @@ fn a_log_of_each_kind_goes_into_one_file() {
     let of = |log: &str| raw(1, ID, r#"{"strike":{"hits":[]}}"#).replace(LOG, log);
     let logs = [
         (LogKind::Job, LOG),
-        (LogKind::CardBook, "book:marlin_estate"),
+        (LogKind::SpecLibrary, "book:marlin_estate"),
         (LogKind::VanKit, "kit:van"),
         (LogKind::Shop, "shop:rules"),
         (LogKind::Confirmation, "confirmations:shop"),
@@ -222,7 +222,7 @@ fn an_edited_file_is_refused() {
 }
 
 #[test]
-fn an_entry_that_cannot_be_kept_is_named() {
+fn an_entry_that_cannot_be_saved_is_named() {
     let good = raw(1, ID, r#"{"said":{"text":"a"}}"#);
     let bad = |text: String| {
         let made = file(vec![good.clone(), text]);
@@ -272,8 +272,8 @@ fn erased(text: &str) -> String {
 #[test]
 fn another_text_under_a_known_id_is_named_and_the_one_here_stays() {
     let (ours, theirs) = (
-        kept(&raw(1, ID, r#"{"said":{"text":"a"}}"#)),
-        kept(&raw(1, ID, r#"{"said":{"text":"b"}}"#)),
+        saved(&raw(1, ID, r#"{"said":{"text":"a"}}"#)),
+        saved(&raw(1, ID, r#"{"said":{"text":"b"}}"#)),
     );
     let edited = vec![EntryId(ID.to_owned())];
     let want = Merge {
@@ -283,14 +283,14 @@ fn another_text_under_a_known_id_is_named_and_the_one_here_stays() {
     let here = [ours.clone()];
     let there = [theirs.clone()];
     assert_eq!(merge(&here, &there), want);
-    let stranger = kept(&erased(&theirs.text));
+    let stranger = saved(&erased(&theirs.text));
     assert_eq!(merge(&here, &[stranger]), want);
     let both = merge(&here, &[theirs, ours]);
     assert_eq!((both.same, both.edited.len(), both.add.len()), (1, 1, 0));
 }
 
 /// Some of the entries, some of them erased.
-fn some() -> impl Strategy<Value = Vec<KeptText>> {
+fn some() -> impl Strategy<Value = Vec<SavedText>> {
     let texts = each::texts();
     let count = texts.len();
     (
@@ -299,10 +299,10 @@ fn some() -> impl Strategy<Value = Vec<KeptText>> {
     )
         .prop_map(move |(picks, turned)| {
             let chosen = texts.iter().zip(picks).filter(|(_, (here, _))| *here);
-            let mut some: Vec<KeptText> = chosen
+            let mut some: Vec<SavedText> = chosen
                 .map(|(text, (_, gone))| {
                     let personal = matches!(decode(text).unwrap().what, Event::Person(..));
-                    kept(&if gone && personal {
+                    saved(&if gone && personal {
                         erased(text)
                     } else {
                         text.clone()
@@ -317,7 +317,7 @@ fn some() -> impl Strategy<Value = Vec<KeptText>> {
 }
 
 /// What is here after a merge.
-fn merged(here: &[KeptText], came: &[KeptText]) -> BTreeSet<KeptText> {
+fn merged(here: &[SavedText], came: &[SavedText]) -> BTreeSet<SavedText> {
     let change = merge(here, came);
     assert_eq!(change.edited, []);
     let gone: BTreeSet<&String> = change.replace.iter().map(|record| &record.id).collect();
@@ -332,7 +332,7 @@ proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
     #[test]
     fn merging_is_a_union_in_any_order_and_any_number_of_times(a in some(), b in some(), c in some()) {
-        let list = |set: BTreeSet<KeptText>| set.into_iter().collect::<Vec<_>>();
+        let list = |set: BTreeSet<SavedText>| set.into_iter().collect::<Vec<_>>();
         let ab = list(merged(&a, &b));
         prop_assert_eq!(&ab, &list(merged(&b, &a)));
         prop_assert_eq!(&ab, &list(merged(&ab, &b)));
@@ -351,8 +351,8 @@ fn a_wheel_end_of_an_unknown_kind_is_refused_and_never_guessed() {
     use hubslate::job::entry::VehicleField;
     use hubslate::job::{Problem, kind};
     let fact = |field: VehicleField, text: &str| {
-        let told = Event::Vehicle(field, text.to_owned());
-        decode(&encode(&entry(LOG, ID, &[], told)).unwrap()).unwrap()
+        let recorded = Event::Vehicle(field, text.to_owned());
+        decode(&encode(&entry(LOG, ID, &[], recorded)).unwrap()).unwrap()
     };
     for field in [
         VehicleField::Kind,

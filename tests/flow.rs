@@ -16,7 +16,7 @@ use hubslate::exchange::erase::{erased, let_go};
 use hubslate::exchange::gaps::{gaps, runs};
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::wire::decode;
-use hubslate::exchange::{KeptText, LogKind, export, read};
+use hubslate::exchange::{LogKind, SavedText, export, read};
 use hubslate::job::entry::{DayTime, Entry, Event, LogId, PersonField, Slot};
 use hubslate::job::fold;
 use proptest::prelude::*;
@@ -24,20 +24,20 @@ use random_jobs::{Chance, RandomJob};
 
 const DAY_MS: i64 = 86_400_000;
 
-fn entries(records: &[KeptText]) -> Vec<Entry> {
+fn entries(records: &[SavedText]) -> Vec<Entry> {
     records.iter().map(|r| decode(&r.text).unwrap()).collect()
 }
 
-fn log_of(records: &[KeptText]) -> LogId {
+fn log_of(records: &[SavedText]) -> LogId {
     LogId(records[0].log.clone())
 }
 
-fn lines_in(log: &LogId, records: &[KeptText]) -> Lines {
+fn lines_in(log: &LogId, records: &[SavedText]) -> Lines {
     held_in(log, records).into_iter().collect()
 }
 
 /// A job that two devices wrote, numbered as their devices count.
-fn two_devices(seed: u64) -> Vec<KeptText> {
+fn two_devices(seed: u64) -> Vec<SavedText> {
     let base = RandomJob::begin(seed, "shop");
     let mut van = base.on("van-1", seed + 1);
     van.go_on();
@@ -66,9 +66,9 @@ proptest! {
         prop_assert_eq!(is_named(&log.0, &runs, &lines_in(&log, there)), rest.is_empty());
         // An erased person changes nothing of what the shop has.
         let gone = erased(&here).unwrap();
-        let erased: Vec<KeptText> = here.iter().map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone()).collect();
+        let erased: Vec<SavedText> = here.iter().map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone()).collect();
         prop_assert_eq!(held_in(&log, &erased), held_in(&log, &here));
-        prop_assert_eq!(not_held(&log.0, &erased, &lines_in(&log, &here)), Vec::<&KeptText>::new());
+        prop_assert_eq!(not_held(&log.0, &erased, &lines_in(&log, &here)), Vec::<&SavedText>::new());
     }
 
     #[test]
@@ -76,11 +76,11 @@ proptest! {
         let mut chance = Chance(seed);
         let here = two_devices(seed);
         let log = log_of(&here);
-        let van = |r: &&KeptText| decode(&r.text).unwrap().device == "van-1";
+        let van = |r: &&SavedText| decode(&r.text).unwrap().device == "van-1";
         let mine = here.iter().filter(van).count();
         prop_assume!(mine > 2);
         let hit = here.iter().filter(van).nth(usize::from(chance.often(50))).unwrap();
-        let holed: Vec<KeptText> = here.iter().filter(|r| *r != hit).cloned().collect();
+        let holed: Vec<SavedText> = here.iter().filter(|r| *r != hit).cloned().collect();
         let open = not_held(&log.0, &here, &lines_in(&log, &holed));
         prop_assert_eq!(open.len(), mine);
         let mut other = here.clone();
@@ -233,7 +233,7 @@ fn only_old_jobs_with_nothing_due_and_no_open_visit_may_let_their_person_go() {
 fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
     let here = two_devices(9);
     let gone = let_go(&here).unwrap();
-    let after: Vec<KeptText> = here
+    let after: Vec<SavedText> = here
         .iter()
         .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
         .collect();
@@ -249,6 +249,6 @@ fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
     // The confirmation that let it go still fits what stays.
     assert_eq!(
         not_held(&log.0, &after, &lines_in(&log, &here)),
-        Vec::<&KeptText>::new()
+        Vec::<&SavedText>::new()
     );
 }

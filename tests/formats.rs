@@ -63,8 +63,8 @@ fn samples() -> Vec<PathBuf> {
 
 #[test]
 fn the_samples_answer_the_questions_of_a_shop() {
-    let told = read(&folder("samples"), &samples());
-    let answers = told["answers"].as_array().unwrap();
+    let recorded = read(&folder("samples"), &samples());
+    let answers = recorded["answers"].as_array().unwrap();
     assert_eq!(answers.len(), 4);
     let endings = json!([["declined", "1"], ["finished", "1"], ["nothing_wrong", "1"]]);
     assert_eq!(answers[0], endings);
@@ -85,7 +85,7 @@ fn the_samples_answer_the_questions_of_a_shop() {
         .map(|row| &row[1])
         .collect();
     assert_eq!(days, ["2026-02-22", "2026-03-01"]);
-    let events = told["events"].as_array().unwrap();
+    let events = recorded["events"].as_array().unwrap();
     let asked: Vec<&Value> = events.iter().map(|e| &e["day"]).collect();
     assert_eq!(asked, days);
     // 81204 mi at the car and 50 mi on: by hand.
@@ -96,7 +96,7 @@ fn the_samples_answer_the_questions_of_a_shop() {
     // 11:37 at five hours behind UTC, as page one has it; nine in the morning of the day.
     assert_eq!(events[0]["stamp"], "2026-02-17T16:37:00+00:00");
     assert_eq!(events[0]["alarm_s"], 9.0 * 3600.0);
-    let row = &told["table"][0];
+    let row = &recorded["table"][0];
     assert_eq!(
         (&row["before_mm"], &row["after_mm"]),
         (&json!(before), &json!(after))
@@ -111,17 +111,17 @@ fn the_samples_answer_the_questions_of_a_shop() {
 #[test]
 fn a_zip_is_read_by_another_library_and_one_of_its_own_is_read_here() {
     let here = folder("zip");
-    let Zipped { text, kept, .. } = zipped::job();
-    let zip = bundle::write("job.json", &text, &kept).unwrap();
+    let Zipped { text, saved, .. } = zipped::job();
+    let zip = bundle::write("job.json", &text, &saved).unwrap();
     std::fs::write(here.join("job.zip"), zip).unwrap();
     std::fs::write(here.join("job.json"), &text).unwrap();
     let due = samples();
-    let told = read(&here, &[here.join("job.json"), due[0].clone()]);
-    let pieces = told["zip"].as_array().unwrap();
+    let recorded = read(&here, &[here.join("job.json"), due[0].clone()]);
+    let pieces = recorded["zip"].as_array().unwrap();
     // The method 0 is "stored" (APPNOTE.TXT of the format, 4.4.5).
     assert!(pieces.iter().all(|piece| piece[1] == 0), "{pieces:?}");
     assert_eq!((pieces.len(), &pieces[0][0]), (4, &json!("job.json")));
-    for (wanted, _) in &kept {
+    for (wanted, _) in &saved {
         let found = pieces.iter().find(|piece| piece[0] == bundle::name(wanted));
         assert_eq!(found.unwrap()[2], wanted.sha256);
     }
@@ -157,10 +157,10 @@ fn awkward_texts_come_through_as_they_were() {
     ]);
     let path = here.join("job.json");
     std::fs::write(&path, job.file()).unwrap();
-    let told = read(&here, std::slice::from_ref(&path));
-    assert_eq!(told["table"][0]["plate"], format!("'{AWKWARD}"));
-    assert_eq!(told["table"][0]["family"], "'-2 a");
-    let events = told["events"].as_array().unwrap();
+    let recorded = read(&here, std::slice::from_ref(&path));
+    assert_eq!(recorded["table"][0]["plate"], format!("'{AWKWARD}"));
+    assert_eq!(recorded["table"][0]["family"], "'-2 a");
+    let events = recorded["events"].as_array().unwrap();
     assert_eq!(events.len(), 2);
     let title = format!("Re-torque the lug nuts {AWKWARD}");
     assert_eq!(events[0]["summary"], title);
@@ -174,7 +174,7 @@ fn awkward_texts_come_through_as_they_were() {
         done,
     )]);
     std::fs::write(&path, job.file()).unwrap();
-    let told = read(&here, &[path]);
-    assert_eq!(told["events"].as_array().unwrap().len(), 1);
-    assert_eq!(told["answers"][3], json!([]));
+    let recorded = read(&here, &[path]);
+    assert_eq!(recorded["events"].as_array().unwrap().len(), 1);
+    assert_eq!(recorded["answers"][3], json!([]));
 }

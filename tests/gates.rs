@@ -20,11 +20,11 @@ use hubslate::job::ending::proposed;
 use hubslate::job::entry::{Ending, Event, Reply, Side};
 use hubslate::job::{Held, held, plan};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::CardItem;
+use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::play::{Decision, Rig, Way};
 use hubslate::trade::wheel_end::{
-    Choice, Form, HoldPoint, ItemKind, ItemState, NotDoneReason, NutPosition, SHOVE_CRACKED,
-    SetName, Step, StepKey, StepSpec, When, round_number, stays_open,
+    Choice, Form, HoldPoint, ItemKind, ItemState, NotDoneReason, NutPosition, PlannedStep,
+    SHOVE_CRACKED, SetName, Step, StepKey, When, round_number, stays_open,
 };
 use record::{HERE, Job, item, moved, said};
 use technician::{Story, answer, begin, consent, next_key, steps, turn, walk_to};
@@ -38,15 +38,15 @@ fn at(step: Step) -> StepKey {
     StepKey::at(step, HERE)
 }
 
-fn spec(steps: &[StepSpec], key: StepKey) -> &StepSpec {
-    steps.iter().find(|spec| spec.key == key).unwrap()
+fn planned(steps: &[PlannedStep], key: StepKey) -> &PlannedStep {
+    steps.iter().find(|planned| planned.key == key).unwrap()
 }
 
 /// What stands before the step, by the plan of the job as it is.
 fn before(job: &Job, key: StepKey) -> Option<Held> {
     let sheet = job.sheet();
     let steps = steps(&sheet);
-    held(&sheet, &steps, spec(&steps, key))
+    held(&sheet, &steps, planned(&steps, key))
 }
 
 fn point(job: &Job, key: StepKey) -> Option<HoldPoint> {
@@ -181,11 +181,11 @@ fn unread() -> Job {
     job
 }
 
-fn rounds(job: &Job) -> Vec<StepSpec> {
+fn rounds(job: &Job) -> Vec<PlannedStep> {
     let before = steps(&job.sheet()).into_iter();
     before
-        .take_while(|spec| spec.key != at(Step::Decide))
-        .filter(|spec| matches!(spec.form, Form::Round(..)))
+        .take_while(|planned| planned.key != at(Step::Decide))
+        .filter(|planned| matches!(planned.form, Form::Round(..)))
         .collect()
 }
 
@@ -266,7 +266,7 @@ fn nothing_is_stripped_until_the_customer_said_yes() {
 }
 
 #[test]
-fn no_weight_is_let_down_until_the_nut_is_at_its_card() {
+fn no_weight_is_let_down_until_the_nut_is_at_its_spec() {
     let turn_nut = at(Step::TurnAxleNut);
     let lower = at(Step::Lower);
     let job = walk_to(Story::REPLACED, turn_nut);
@@ -462,16 +462,16 @@ fn an_axle_nut_without_a_torque_is_not_loosened() {
     let strip = at(Step::LoosenAxleNut);
     let mut job = walk_to(Story::REPLACED, strip);
     assert_eq!(before(&job, strip), None);
-    let card = job
+    let spec = job
         .entries
         .iter()
-        .find(|entry| matches!(&entry.what, Event::Card(card) if card.item == CardItem::AxleNut));
-    let id = card.unwrap().id.clone();
+        .find(|entry| matches!(&entry.what, Event::Spec(spec) if spec.item == SpecItem::AxleNut));
+    let id = spec.unwrap().id.clone();
     job.tap(vec![Event::Strike(vec![id])]);
     let held = before(&job, strip).unwrap();
     assert_eq!(
         (held.point, held.answer_at),
-        (HoldPoint::Ready, Some(StepKey::once(Step::CardAxleNut)))
+        (HoldPoint::Ready, Some(StepKey::once(Step::SpecAxleNut)))
     );
 }
 
@@ -492,12 +492,12 @@ fn a_technician_who_does_nothing_is_let_past_no_question_of_safety() {
     while let Some(key) = next_key(&job.sheet()) {
         let sheet = job.sheet();
         let steps = steps(&sheet);
-        let spec = spec(&steps, key);
-        if spec.form == Form::End {
+        let planned = planned(&steps, key);
+        if planned.form == Form::End {
             break;
         }
         let reply = Reply::NotDone(NotDoneReason::NoTime);
-        let stays = given(spec, &reply)
+        let stays = given(planned, &reply)
             .into_iter()
             .any(|given| stays_open(key, given));
         job.tap(vec![Event::Answered(key, reply)]);
@@ -505,7 +505,7 @@ fn a_technician_who_does_nothing_is_let_past_no_question_of_safety() {
         // Without its answer the job stays where it is.
         if next_key(&job.sheet()) == Some(key) {
             guards += 1;
-            job.tap(answer(&sheet, spec, PUT_BACK));
+            job.tap(answer(&sheet, planned, PUT_BACK));
         }
     }
     assert!(guards >= 9, "only {guards}");

@@ -298,12 +298,12 @@ fn named(name: &str) -> Event {
     Event::Also(Also {
         item: item(ItemKind::Other, 1),
         name: name.to_owned(),
-        card: None,
+        spec: None,
     })
 }
 
 #[test]
-fn a_mishap_told_beside_its_mending_stays_open_until_it_is_settled() {
+fn a_mishap_reported_beside_its_mending_stays_open_until_it_is_settled() {
     let broke = Event::Mishap(Mishap {
         step: StepKey::at(Step::TurnCaliperPins, HERE),
         item: pin(),
@@ -325,7 +325,7 @@ fn a_mishap_told_beside_its_mending_stays_open_until_it_is_settled() {
 }
 
 #[test]
-fn two_things_named_by_one_number_are_both_told_and_put_back_together() {
+fn two_things_named_by_one_number_are_both_reported_and_put_back_together() {
     let base = Job::opened();
     for mut job in either_clock(&base, &named("hose bracket"), &named("undertray clip")) {
         let other = item(ItemKind::Other, 1);

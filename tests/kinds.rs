@@ -19,7 +19,7 @@ use hubslate::trade::vehicle::{
     Corner, Encoder, Fixing, NutLock, ParkingBrake, Pressing, SpeedSensor, WheelBrake,
 };
 use hubslate::trade::wheel_end::{
-    CornerPlan, Course, Fitted, Form, Kind, NutPosition, Plan, Start, Step, StepSpec, procedure,
+    CornerPlan, Course, Fitted, Form, Kind, NutPosition, Plan, PlannedStep, Start, Step, procedure,
 };
 
 fn brakes(kind: Kind) -> &'static [WheelBrake] {
@@ -164,7 +164,7 @@ fn no_two_steps_of_a_procedure_share_a_key() {
             let course = plan.corners[0].course;
             plan.corners[0].reopened = course == Course::Replace;
             let asked = procedure(&plan);
-            let keys: BTreeSet<_> = asked.iter().map(|spec| spec.key).collect();
+            let keys: BTreeSet<_> = asked.iter().map(|planned| planned.key).collect();
             assert_eq!(keys.len(), asked.len(), "{plan:?}");
         });
     }
@@ -181,8 +181,13 @@ fn every_combination_of_answers_gives_a_procedure_that_keeps_every_rule() {
             assert!(broken.is_empty(), "{broken:#?}\n{plan:?}");
             combinations += 1;
             steps += asked.len();
-            steps_seen.extend(asked.iter().map(|spec| spec.key.step));
-            orders.insert(asked.iter().map(|spec| spec.key.code()).collect::<Vec<_>>());
+            steps_seen.extend(asked.iter().map(|planned| planned.key.step));
+            orders.insert(
+                asked
+                    .iter()
+                    .map(|planned| planned.key.code())
+                    .collect::<Vec<_>>(),
+            );
         });
         println!(
             "{kind:?}: {combinations} combinations, {} different procedures, {steps} steps",
@@ -200,9 +205,9 @@ fn every_combination_of_answers_gives_a_procedure_that_keeps_every_rule() {
 }
 
 /// What is left out on purpose of the steps that are tried: nothing rests on them by these rules.
-fn is_free(spec: &StepSpec) -> bool {
+fn is_free(planned: &PlannedStep) -> bool {
     matches!(
-        spec.form,
+        planned.form,
         Form::Booking
             | Form::Vehicle
             | Form::Corners
@@ -293,7 +298,7 @@ fn a_slip_in_the_order_is_caught_by_the_rule_that_guards_against_it() {
         (Kind::BoltedFree, drum, Step::Pedal, Rule::Braked),
         (Kind::SpindleHub, drum, Step::CapOn, Rule::Fitted),
         (Kind::SpindleHub, drum, Step::NutFound, Rule::Asked),
-        (Kind::SpindleHub, drum, Step::CardSpindleNut, Rule::Closed),
+        (Kind::SpindleHub, drum, Step::SpecSpindleNut, Rule::Closed),
         (Kind::Tapered, drum, Step::TaperLook, Rule::Set),
         (Kind::Tapered, drum, Step::NutSlot, Rule::Set),
         (Kind::Tapered, drum, Step::LockFound, Rule::Asked),
@@ -314,7 +319,7 @@ fn a_slip_in_the_order_is_caught_by_the_rule_that_guards_against_it() {
         let plan = plan(kind, fitted, corner(Corner::RearRight, Course::Replace));
         let mut steps = procedure(&plan);
         let before = steps.len();
-        steps.retain(|spec| spec.key.step != gone);
+        steps.retain(|planned| planned.key.step != gone);
         assert!(steps.len() < before, "{kind:?} has no {gone:?}");
         let rules: Vec<Rule> = broken(&plan, &steps)
             .into_iter()
@@ -333,7 +338,10 @@ fn what_was_not_asked_changes_nothing_at_a_bolted_driven_hub() {
     let at = corner(Corner::FrontLeft, Course::Replace);
     let common = plan(Kind::BoltedDriven, Fitted::COMMON, at.clone());
     let keys = |plan: &Plan| -> Vec<String> {
-        procedure(plan).iter().map(|spec| spec.key.code()).collect()
+        procedure(plan)
+            .iter()
+            .map(|planned| planned.key.code())
+            .collect()
     };
     let plain = keys(&common);
     for sensor in [SpeedSensor::Active, SpeedSensor::Passive] {

@@ -43,14 +43,14 @@ fn work(job: &mut Job, story: Story) -> Vec<String> {
         let sheet = job.sheet();
         let steps = steps(&sheet);
         let key = next_key(&sheet).expect("a step before the end");
-        let spec = steps.iter().find(|spec| spec.key == key).unwrap();
-        let held = held(&sheet, &steps, spec);
+        let planned = steps.iter().find(|planned| planned.key == key).unwrap();
+        let held = held(&sheet, &steps, planned);
         assert_eq!(held, None, "{} at {:?}", key.code(), story.end);
-        if spec.form == Form::End {
+        if planned.form == Form::End {
             return done;
         }
         done.push(key.code());
-        job.tap(answer(&sheet, spec, story));
+        job.tap(answer(&sheet, planned, story));
     }
     panic!("the job does not end");
 }
@@ -58,8 +58,11 @@ fn work(job: &mut Job, story: Story) -> Vec<String> {
 fn point(job: &Job, step: Step) -> Option<(HoldPoint, Option<StepKey>)> {
     let sheet = job.sheet();
     let steps = steps(&sheet);
-    let spec = steps.iter().find(|spec| spec.key == at(step)).unwrap();
-    held(&sheet, &steps, spec).map(|held| (held.point, held.answer_at))
+    let planned = steps
+        .iter()
+        .find(|planned| planned.key == at(step))
+        .unwrap();
+    held(&sheet, &steps, planned).map(|held| (held.point, held.answer_at))
 }
 
 fn picked(step: Step, pick: Choice) -> Event {
@@ -129,7 +132,10 @@ fn a_nut_on_a_spindle_waits_for_the_reading_its_spec_and_the_yes() {
             let mut job = job.clone();
             let sheet = job.sheet();
             let all = steps(&sheet);
-            let agree = all.iter().find(|spec| spec.key == at(Step::Agree)).unwrap();
+            let agree = all
+                .iter()
+                .find(|planned| planned.key == at(Step::Agree))
+                .unwrap();
             job.tap(answer(&sheet, agree, story));
             let read = |what: &Event| matches!(what, Event::Reading(_));
             let ids = job.entries.iter().filter(|entry| read(&entry.what));
@@ -142,13 +148,13 @@ fn a_nut_on_a_spindle_waits_for_the_reading_its_spec_and_the_yes() {
 
         let mut job = walk_to(story, at(Step::SpindleNutOff));
         assert_eq!(point(&job, Step::SpindleNutOff), None);
-        let card = |entry: &&hubslate::job::entry::Entry| matches!(&entry.what, Event::Card(card) if card.item == hubslate::trade::fastening::CardItem::SpindleNut);
-        let id = job.entries.iter().find(card).unwrap().id.clone();
+        let spec = |entry: &&hubslate::job::entry::Entry| matches!(&entry.what, Event::Spec(spec) if spec.item == hubslate::trade::fastening::SpecItem::SpindleNut);
+        let id = job.entries.iter().find(spec).unwrap().id.clone();
         job.tap(vec![Event::Strike(vec![id])]);
-        let card = StepKey::once(Step::CardSpindleNut);
+        let spec = StepKey::once(Step::SpecSpindleNut);
         assert_eq!(
             point(&job, Step::SpindleNutOff),
-            Some((HoldPoint::Ready, Some(card)))
+            Some((HoldPoint::Ready, Some(spec)))
         );
     }
 }
@@ -165,7 +171,7 @@ fn no_weight_comes_on_a_spindle_nut_that_is_not_at_its_spec() {
         let steps = steps(&job.sheet());
         let round = steps
             .iter()
-            .rfind(|spec| spec.key.step == Step::Round)
+            .rfind(|planned| planned.key.step == Step::Round)
             .unwrap();
         let held = held(&job.sheet(), &steps, round).unwrap();
         assert_eq!(held.answer_at, Some(at(Step::TurnSpindleNut)), "{held:?}");
@@ -174,7 +180,7 @@ fn no_weight_comes_on_a_spindle_nut_that_is_not_at_its_spec() {
     let steps = steps(&job.sheet());
     let round = steps
         .iter()
-        .rfind(|spec| spec.key.step == Step::Round)
+        .rfind(|planned| planned.key.step == Step::Round)
         .unwrap();
     let held = held(&job.sheet(), &steps, round).unwrap();
     assert_eq!(held.answer_at, Some(at(Step::TurnLockNut)), "{held:?}");
@@ -267,28 +273,28 @@ fn a_parking_brake_that_was_let_go_is_loose_until_it_is_set() {
     let clear = StepKey::once(Step::Clear);
     let sheet = job.sheet();
     let steps = steps(&sheet);
-    let spec = steps.iter().find(|spec| spec.key == clear).unwrap();
-    assert!(held(&sheet, &steps, spec).is_some());
+    let planned = steps.iter().find(|planned| planned.key == clear).unwrap();
+    assert!(held(&sheet, &steps, planned).is_some());
 }
 
 #[test]
-fn an_open_kind_is_told_as_a_bolted_driven_hub_and_a_changed_one_changes_the_steps() {
+fn an_open_kind_is_reported_as_a_bolted_driven_hub_and_a_changed_one_changes_the_steps() {
     let mut job = walk_to(Story::REPLACED, StepKey::once(Step::Price));
     let codes = |job: &Job| -> Vec<String> {
         steps(&job.sheet())
             .iter()
-            .map(|spec| spec.key.code())
+            .map(|planned| planned.key.code())
             .collect()
     };
-    assert!(codes(&job).contains(&"card_axle_nut".to_owned()));
+    assert!(codes(&job).contains(&"spec_axle_nut".to_owned()));
     job.tap(vec![Event::Vehicle(
         VehicleField::Kind,
         "tapered".to_owned(),
     )]);
     let now = codes(&job);
-    assert!(!now.contains(&"card_axle_nut".to_owned()));
+    assert!(!now.contains(&"spec_axle_nut".to_owned()));
     assert_eq!(
         next_key(&job.sheet()),
-        Some(StepKey::once(Step::CardSpindleNut))
+        Some(StepKey::once(Step::SpecSpindleNut))
     );
 }

@@ -32,7 +32,7 @@ use hubslate::exchange::import::MAX_JOINS;
 use hubslate::exchange::summary::Summary;
 use hubslate::exchange::verify::{Finding, MAX_AGAIN, Remark, verify};
 use hubslate::exchange::wire::encode;
-use hubslate::exchange::{ImportError, KeptText, LogKind, Rescue, export, read, sha256_hex};
+use hubslate::exchange::{ImportError, LogKind, Rescue, SavedText, export, read, sha256_hex};
 use hubslate::job::entry::{Entry, EntryId, Event, Held, LogId, PersonField};
 use hubslate::job::reason::RULES_VERSION;
 use hubslate::job::{JobState, fold, is_tangled};
@@ -262,7 +262,7 @@ fn confirmations_for_other_contents() {
     let log = LogId(LOG.to_owned());
     let input = |n| {
         let text = |at| encode(&made(at, &[], note(at))).unwrap();
-        let kept = |at| KeptText {
+        let saved = |at| SavedText {
             log: LOG.to_owned(),
             id: id(at),
             text: text(at),
@@ -274,13 +274,13 @@ fn confirmations_for_other_contents() {
             count: u64::try_from(at + 1).unwrap(),
             digest: String::new(),
         };
-        let kept: Vec<KeptText> = (0..n).map(kept).collect();
-        (kept, (0..n).map(line).collect::<Vec<Held>>())
+        let saved: Vec<SavedText> = (0..n).map(saved).collect();
+        (saved, (0..n).map(line).collect::<Vec<Held>>())
     };
-    let all_open = |(kept, lines): (Vec<KeptText>, Vec<Held>)| {
+    let all_open = |(saved, lines): (Vec<SavedText>, Vec<Held>)| {
         let lines: Lines = lines.into_iter().collect();
-        assert_eq!(not_held(LOG, &kept, &lines).len(), kept.len());
-        (kept, lines)
+        assert_eq!(not_held(LOG, &saved, &lines).len(), saved.len());
+        (saved, lines)
     };
     grows(200, input, all_open);
 }
@@ -298,21 +298,21 @@ fn confirmations_of_many_devices_and_jobs() {
         (0..n).map(by).collect::<Vec<Entry>>()
     };
     let input = |n| {
-        let kept = |entry: &Entry| KeptText {
+        let saved = |entry: &Entry| SavedText {
             log: LOG.to_owned(),
             id: entry.id.0.clone(),
             text: encode(entry).unwrap(),
         };
         let entries = entries(n);
-        (entries.iter().map(kept).collect::<Vec<_>>(), entries)
+        (entries.iter().map(saved).collect::<Vec<_>>(), entries)
     };
-    let all_held = |(kept, entries): (Vec<KeptText>, Vec<Entry>)| {
+    let all_held = |(saved, entries): (Vec<SavedText>, Vec<Entry>)| {
         let log = LogId(LOG.to_owned());
-        let lines: Lines = held_in(&log, &kept).into_iter().collect();
-        assert!(not_held(LOG, &kept, &lines).is_empty());
+        let lines: Lines = held_in(&log, &saved).into_iter().collect();
+        assert!(not_held(LOG, &saved, &lines).is_empty());
         assert!(is_named(LOG, &runs(&entries), &lines));
         assert_eq!(gaps(&runs(&entries)), []);
-        (kept, lines)
+        (saved, lines)
     };
     grows(200, input, all_held);
     let jobs = |n| {
@@ -390,7 +390,7 @@ fn a_long_report() {
         decimal: DecimalMark::Dot,
     };
     let report = |sheet: JobState| Report::of(&sheet, Lang::English, format, &Reader::default());
-    let is_told = |what: &Event| {
+    let is_recorded = |what: &Event| {
         matches!(
             what,
             Event::Note(..)
@@ -404,7 +404,7 @@ fn a_long_report() {
         )
     };
     let each = each::entries().into_iter().map(|entry| entry.what);
-    for kind in each.filter(is_told) {
+    for kind in each.filter(is_recorded) {
         grows(300, |n| many_of(&kind, n), report);
     }
 }
@@ -472,7 +472,7 @@ fn decisions_without_end_are_checked_up_to_a_limit() {
 
 /// Each picture under its own name, among as many that are wanted.
 #[test]
-fn a_zip_of_many_pictures() {
+fn a_zip_of_many_photos() {
     let zip = |n| {
         let piece = |at: usize| {
             let bytes = at.to_string().into_bytes();
@@ -483,9 +483,9 @@ fn a_zip_of_many_pictures() {
             };
             (wanted, bytes)
         };
-        let kept: Vec<_> = (0..n).map(piece).collect();
-        let zip = bundle::write("job.json", "{}", &kept).unwrap();
-        let wanted: Vec<Wanted> = kept.into_iter().map(|(wanted, _)| wanted).collect();
+        let saved: Vec<_> = (0..n).map(piece).collect();
+        let zip = bundle::write("job.json", "{}", &saved).unwrap();
+        let wanted: Vec<Wanted> = saved.into_iter().map(|(wanted, _)| wanted).collect();
         (zip, wanted)
     };
     grows(200, zip, |(zip, wanted): (Vec<u8>, Vec<Wanted>)| {
@@ -515,8 +515,8 @@ fn names_that_lead_to_one_piece_are_refused() {
         step: StepKey::once(Step::FoundPhoto),
     };
     let bytes = |at: usize| vec![7; if at == 0 { 100_000 } else { 0 }];
-    let kept: Vec<(Wanted, Vec<u8>)> = (0..1_000).map(|at| (wanted(at), bytes(at))).collect();
-    let mut zip = bundle::write("job.json", "{}", &kept).unwrap();
+    let saved: Vec<(Wanted, Vec<u8>)> = (0..1_000).map(|at| (wanted(at), bytes(at))).collect();
+    let mut zip = bundle::write("job.json", "{}", &saved).unwrap();
     assert_eq!(bundle::open(&zip).unwrap().pieces.len(), 1_000);
     // Each record of the directory (APPNOTE.TXT, 4.3.12) has its sizes at 20 and its piece at 42.
     let records: Vec<usize> = (0..zip.len() - 4)

@@ -127,7 +127,7 @@ fn the_line_of_a_job_that_was_not_read_is_open_and_incomplete() {
 struct Stops {
     at: usize,
     asked: Cell<usize>,
-    told: RefCell<Vec<(usize, usize)>>,
+    recorded: RefCell<Vec<(usize, usize)>>,
 }
 
 impl Stops {
@@ -142,7 +142,7 @@ impl Stops {
 impl Waits for Stops {
     async fn between(&self, done: usize, all: usize) -> Result<(), CalledOff> {
         self.asked.set(self.asked.get() + 1);
-        self.told.borrow_mut().push((done, all));
+        self.recorded.borrow_mut().push((done, all));
         match self.asked.get() == self.at {
             true => Err(CalledOff),
             false => Ok(()),
@@ -156,12 +156,12 @@ fn a_long_file_can_be_called_off_at_each_of_its_pieces() {
     let never = Stops::at(usize::MAX);
     let whole = block_on(read_in_pieces(&text, &never));
     assert_eq!(whole, read_file(&text));
-    let told = never.told.take();
+    let recorded = never.recorded.take();
     // It comes forward and ends where all is done.
-    assert!(told.len() >= 10, "{told:?}");
-    assert!(told.windows(2).all(|pair| pair[0].0 < pair[1].0));
-    assert_eq!(told.last(), Some(&(2_000, 2_000)));
-    for at in 1..=told.len() {
+    assert!(recorded.len() >= 10, "{recorded:?}");
+    assert!(recorded.windows(2).all(|pair| pair[0].0 < pair[1].0));
+    assert_eq!(recorded.last(), Some(&(2_000, 2_000)));
+    for at in 1..=recorded.len() {
         let called_off = block_on(read_in_pieces(&text, &Stops::at(at)));
         assert_eq!(called_off, Err(ImportError::CalledOff), "at {at}");
     }
@@ -177,9 +177,9 @@ fn a_file_that_is_made_can_be_called_off_at_each_of_its_pieces() {
         .collect();
     let never = Stops::at(usize::MAX);
     assert_eq!(block_on(export_in_pieces(&logs, &never)), export(&logs));
-    let told = never.told.take();
-    assert_eq!(told.last(), Some(&(700, 750)));
-    for at in 1..=told.len() {
+    let recorded = never.recorded.take();
+    assert_eq!(recorded.last(), Some(&(700, 750)));
+    for at in 1..=recorded.len() {
         let made = block_on(export_in_pieces(&logs, &Stops::at(at)));
         assert_eq!(made, Err(ExportError::CalledOff), "at {at}");
     }

@@ -15,7 +15,7 @@ use std::collections::BTreeSet;
 use hubslate::exchange::erase::{Besides, erased, erased_with, let_go, pseudonym};
 use hubslate::exchange::gather::{Gap, Gathered};
 use hubslate::exchange::wire::decode;
-use hubslate::exchange::{ImportError, KeptText, LogKind, export, merge, read};
+use hubslate::exchange::{ImportError, LogKind, SavedText, export, merge, read};
 use hubslate::job::entry::{Entry, EntryId, Event, LogId, PersonField, Reply};
 use hubslate::job::{Key, Problem, evidence, fold};
 use hubslate::trade::answer::Answer;
@@ -25,14 +25,14 @@ use proptest::prelude::*;
 use random_jobs::{Chance, HERE, RandomJob};
 
 /// Some of the records of a job, some of what may name a person erased, some let go of.
-fn some(records: &[KeptText], chance: &mut Chance) -> Vec<KeptText> {
+fn some(records: &[SavedText], chance: &mut Chance) -> Vec<SavedText> {
     let forms = [
         Vec::new(),
         erased_with(records, Besides::ALL).unwrap(),
         let_go(records).unwrap(),
     ];
     let here = records.iter().filter(|_| chance.often(60));
-    let here: Vec<KeptText> = here.cloned().collect();
+    let here: Vec<SavedText> = here.cloned().collect();
     here.into_iter()
         .map(|record| {
             let mut form = chance.of(&forms).into_iter();
@@ -42,12 +42,12 @@ fn some(records: &[KeptText], chance: &mut Chance) -> Vec<KeptText> {
 }
 
 /// What a phone has after it took something in.
-fn joined(here: &[KeptText], came: &[KeptText]) -> Vec<KeptText> {
+fn joined(here: &[SavedText], came: &[SavedText]) -> Vec<SavedText> {
     let change = merge(here, came);
     assert_eq!(change.edited, []);
     let gone: BTreeSet<&String> = change.replace.iter().map(|r| &r.id).collect();
     let stay = here.iter().filter(|record| !gone.contains(&record.id));
-    let set: BTreeSet<KeptText> = stay
+    let set: BTreeSet<SavedText> = stay
         .chain(&change.add)
         .chain(&change.replace)
         .cloned()
@@ -55,7 +55,7 @@ fn joined(here: &[KeptText], came: &[KeptText]) -> Vec<KeptText> {
     set.into_iter().collect()
 }
 
-fn file(records: &[KeptText]) -> String {
+fn file(records: &[SavedText]) -> String {
     let log = LogId(records[0].log.clone());
     let texts = records.iter().map(|r| r.text.clone()).collect();
     export(&[(LogKind::Job, log, texts)]).unwrap()
@@ -117,7 +117,7 @@ proptest! {
 
     /// Each phone goes on with what both had; joined, nothing of either is lost.
     #[test]
-    fn two_phones_on_one_job_are_both_kept(seed in 0_u64..10_000) {
+    fn two_phones_on_one_job_are_both_saved(seed in 0_u64..10_000) {
         let base = RandomJob::begin(seed, "van-1");
         let [mut one, mut two] = ["van-1", "van-2"].map(|device| base.on(device, seed + 1));
         one.go_on();
@@ -155,19 +155,19 @@ fn two_phones_that_disagree_are_both_shown_and_the_graver_one_holds() {
 }
 
 #[test]
-fn a_broken_record_is_named_and_the_rest_is_kept() {
+fn a_broken_record_is_named_and_the_rest_is_saved() {
     let job = RandomJob::of(3);
     let mut texts = job.texts();
     let broken = texts[5].clone();
     let id = decode(&broken).unwrap().id;
     texts[5] = broken.split("\"what\"").next().unwrap().to_owned()
         + r#""what":{"ended":{"ending":"in_tears"}}}"#;
-    let records: Vec<KeptText> = texts
+    let records: Vec<SavedText> = texts
         .iter()
         .enumerate()
         .map(|(at, text)| {
             let id = job.entries[at].id.0.clone();
-            KeptText {
+            SavedText {
                 log: job.entries[at].log.0.clone(),
                 id,
                 text: text.clone(),
@@ -218,10 +218,10 @@ fn running_numbers_that_are_in_no_file_are_named() {
         entry.n = place;
     }
     let records = job.records();
-    let number = |record: &KeptText| decode(&record.text).unwrap().n;
+    let number = |record: &SavedText| decode(&record.text).unwrap().n;
     let gaps = |missing: &dyn Fn(u64) -> bool| {
         let here = records.iter().filter(|r| !missing(number(r))).cloned();
-        let here: Vec<KeptText> = here.collect();
+        let here: Vec<SavedText> = here.collect();
         let mut gathered = Gathered::default();
         gathered.take(&read(&file(&here)).unwrap());
         gathered.gaps()
@@ -261,7 +261,7 @@ fn an_erased_customer_leaves_a_pseudonym_and_every_finding() {
     let gone = erased(&records).unwrap();
     assert_eq!(gone.len(), 1);
     let after = joined(&records, &gone);
-    let sheet = |records: &[KeptText]| fold(records.iter().map(|r| decode(&r.text).unwrap()));
+    let sheet = |records: &[SavedText]| fold(records.iter().map(|r| decode(&r.text).unwrap()));
     let (was, is) = (sheet(&records), sheet(&after));
     assert_eq!(was.person(PersonField::Name), Some("Nobody At All"));
     assert_eq!(is.person(PersonField::Name), None);

@@ -28,7 +28,7 @@ fn finished() -> Vec<Entry> {
     let text = std::fs::read_to_string(path).unwrap();
     let log = read(&text).unwrap().logs.remove(0);
     let texts = log.records.into_iter();
-    texts.map(|kept| decode(&kept.text).unwrap()).collect()
+    texts.map(|saved| decode(&saved.text).unwrap()).collect()
 }
 
 fn page_one(sheet: &JobState) -> String {

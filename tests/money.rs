@@ -15,7 +15,7 @@ use std::path::PathBuf;
 
 use hubslate::exchange::invoices::{HEADS, invoices};
 use hubslate::exchange::wire::encode;
-use hubslate::exchange::{KeptText, read};
+use hubslate::exchange::{SavedText, read};
 use hubslate::job::account::{Stage, account};
 use hubslate::job::bill::priced;
 use hubslate::job::entry::{
@@ -83,7 +83,7 @@ fn entries(log: &str, whats: Vec<Event>) -> Vec<Entry> {
         at: Timestamp {
             utc_ms: 1_771_335_000_000 + n as i64,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: "R. Okafor".to_owned(),
         device: "van-2".to_owned(),
@@ -279,9 +279,9 @@ fn books() -> Vec<Vec<String>> {
         how: PaidHow::Cash,
         amount: money(10_000),
     }));
-    let records: Vec<KeptText> = entries("log", whats)
+    let records: Vec<SavedText> = entries("log", whats)
         .iter()
-        .map(|entry| KeptText {
+        .map(|entry| SavedText {
             log: entry.log.0.clone(),
             id: entry.id.0.clone(),
             text: encode(entry).unwrap(),
@@ -299,7 +299,7 @@ fn books() -> Vec<Vec<String>> {
 }
 
 #[test]
-fn the_books_are_told_invoice_credit_note_and_declined_work_apart() {
+fn the_books_are_reported_invoice_credit_note_and_declined_work_apart() {
     let rows = books();
     assert_eq!(rows[0], HEADS);
     let cell = |row: usize, head: &str| {
@@ -336,7 +336,7 @@ fn the_sample_of_a_replaced_hub_owes_what_was_agreed() {
     let text = std::fs::read_to_string(root.join("public/sample/replaced-hub.json")).unwrap();
     let log = read(&text).unwrap().logs.remove(0);
     let texts = log.records.iter();
-    let sheet = fold(texts.map(|kept| hubslate::exchange::wire::decode(&kept.text).unwrap()));
+    let sheet = fold(texts.map(|saved| hubslate::exchange::wire::decode(&saved.text).unwrap()));
     let account = account(&sheet);
     // 210.00 and 2.5 times 92.00 at 8.25 %, and 9.70 that is not taxed: 486.00.
     assert_eq!((account.to_pay(), account.agreed()), (48_600, 48_600));

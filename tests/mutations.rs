@@ -15,7 +15,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use hubslate::exchange::verify::verify;
-use hubslate::exchange::{EntryError, ImportError, KeptText, LogKind, export, read};
+use hubslate::exchange::{EntryError, ImportError, LogKind, SavedText, export, read};
 use hubslate::job::entry::LogId;
 use random_jobs::Chance;
 
@@ -74,7 +74,7 @@ fn bitten(text: &[u8], chance: &mut Chance) -> Vec<u8> {
     bytes
 }
 
-fn records(text: &str) -> BTreeSet<KeptText> {
+fn records(text: &str) -> BTreeSet<SavedText> {
     let logs = read(text).unwrap().logs;
     logs.into_iter().flat_map(|log| log.records).collect()
 }
@@ -145,7 +145,7 @@ fn no_bite_makes_the_reader_panic_or_take_something_else() {
 
 /// What stands around an erased body is covered by the canonical digest alone, and a bite may take
 /// that from the file, which then looks like one of the first.
-fn is_uncovered(record: &KeptText, text: &str) -> bool {
+fn is_uncovered(record: &SavedText, text: &str) -> bool {
     record.text.contains("{\"erased\":") && text.matches("\"canonical\"").count() < 2
 }
 

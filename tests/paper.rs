@@ -33,7 +33,7 @@ use hubslate::report::must_not_drive;
 use hubslate::report::paper::lines;
 use hubslate::text::Lang;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::CardItem;
+use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::play::Dial;
 use hubslate::trade::runout::{LeftOut, Surface};
 use hubslate::trade::vehicle::Corner;
@@ -134,7 +134,7 @@ fn another_library_reads_the_symbols_of_every_sample_and_they_say_what_the_job_s
 
 /// The values stand in `public/sample/replaced-hub.json` as they were typed.
 #[test]
-fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_customer() {
+fn the_symbol_of_a_replaced_hub_names_specs_readings_and_digest_and_no_customer() {
     let sample = Sample::of("replaced-hub.json");
     let texts = photographed(&symbols(&sample.paper()).unwrap());
     let text = texts.join("\n");
@@ -158,8 +158,8 @@ fn the_symbol_of_a_replaced_hub_names_cards_readings_and_digest_and_no_customer(
         assert!(text.contains(said), "{said} in\n{text}");
     }
     // Name, telephone, address, VIN and price of the sample.
-    for kept_back in ["Quill", "555-0142", "Alder", "GZZBD4RAXK1004417", "48600"] {
-        assert!(!text.contains(kept_back), "{kept_back} in\n{text}");
+    for saved_back in ["Quill", "555-0142", "Alder", "GZZBD4RAXK1004417", "48600"] {
+        assert!(!text.contains(saved_back), "{saved_back} in\n{text}");
     }
 }
 
@@ -194,14 +194,14 @@ fn the_last_run_round_a_face_comes_with_total_and_high_spot() {
     let mut job = Job::opened();
     job.tap(run(1, &["0", "9", "9", "9", "9", "9", "9", "9"]));
     job.tap(run(2, &["0", "9", "2", "3,4", "4", "3.4", "2", "-"]));
-    let told = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
-    let texts = symbols(&told).unwrap();
+    let recorded = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
+    let texts = symbols(&recorded).unwrap();
     let line = "O|front_left|2|hub_face|8|1|yes|1||1=0|2=9!stud_hole|3=2|4=3,4|5=4|6=3.4|7=2|8=";
     let ends = |text: &String| text.lines().any(|it| it == line);
     assert!(texts.iter().any(ends), "{texts:?}");
     assert!(!texts.join("").contains("O|front_left|1"));
     let read = whole(&photographed(&texts));
-    assert_eq!(read, told);
+    assert_eq!(read, recorded);
     let rows = lines(
         Lang::English,
         Format {
@@ -249,9 +249,9 @@ fn letters_of_any_language_come_through() {
         ),
         Event::Person(PersonField::Plate, "ÄÖ 12".to_owned()),
     ]);
-    let told = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
-    let texts = symbols(&told).unwrap();
-    assert_eq!(whole(&photographed(&texts)), told);
+    let recorded = paper(ID, &"0".repeat(64), &job.sheet()).unwrap();
+    let texts = symbols(&recorded).unwrap();
+    assert_eq!(whole(&photographed(&texts)), recorded);
 }
 
 const ID: &str = "019c6c21-0e76-762b-b33a-5df32f2a8d00";
@@ -261,8 +261,8 @@ fn long_paper(letters: usize) -> Option<Vec<String>> {
     let mut paper = Sample::of("replaced-hub.json").paper();
     let mut sources = 0;
     for what in &mut paper.slip.facts {
-        let Event::Card(card) = what else { continue };
-        if let hubslate::trade::fastening::CardBody::Torque(body) = &mut card.body {
+        let Event::Spec(spec) = what else { continue };
+        if let hubslate::trade::fastening::SpecBody::Torque(body) = &mut spec.body {
             sources += 1;
             body.source.document = format!("{sources}{}", "x".repeat(letters));
         }
@@ -344,12 +344,12 @@ fn a_practice_job_has_no_paper() {
 }
 
 #[test]
-fn the_next_phone_has_cards_and_what_is_due_and_no_reading_or_decision_of_its_own() {
+fn the_next_phone_has_specs_and_what_is_due_and_no_reading_or_decision_of_its_own() {
     let sample = Sample::of("replaced-hub.json");
     let (there, here) = (sample.sheet(), next_phone(sample.paper()).sheet());
-    for (_, item) in hubslate::job::ready::cards(&there) {
-        assert_eq!(here.card(item), there.card(item));
-        assert!(here.card(item).is_some());
+    for (_, item) in hubslate::job::ready::specs(&there) {
+        assert_eq!(here.spec(item), there.spec(item));
+        assert!(here.spec(item).is_some());
     }
     assert_eq!(here.corners(), [Corner::FrontLeft]);
     assert_eq!(here.person(PersonField::Plate), Some("KLM 4821"));
@@ -361,9 +361,9 @@ fn the_next_phone_has_cards_and_what_is_due_and_no_reading_or_decision_of_its_ow
     };
     assert_eq!(here.reading(Corner::FrontLeft, set, 1, Side::Pull), None);
     assert_eq!(here.decided(Corner::FrontLeft), None);
-    let told = here.slip().unwrap();
-    assert_eq!(told.digest, digest(&sample.texts));
-    let pulls: Vec<&str> = told.facts.iter().filter_map(pulled).collect();
+    let recorded = here.slip().unwrap();
+    assert_eq!(recorded.digest, digest(&sample.texts));
+    let pulls: Vec<&str> = recorded.facts.iter().filter_map(pulled).collect();
     assert_eq!(pulls, ["6.3", "6.4", "6.3", "1.0", "1.0", "1.2"]);
     // The visit after a finished job looks back on it.
     let steps = procedure(&plan(&here));
@@ -406,8 +406,8 @@ fn what_was_left_loose_is_loose_on_the_next_phone_until_it_is_put_back_there() {
         ending: Ending::LeftUnfinished,
         charge: None,
     })]);
-    let told = paper(ID, "", &left.sheet()).unwrap();
-    let texts = symbols(&told).unwrap();
+    let recorded = paper(ID, "", &left.sheet()).unwrap();
+    let texts = symbols(&recorded).unwrap();
     let mut here = next_phone(whole(&photographed(&texts)));
     assert_eq!(here.sheet().loose(), left.sheet().loose());
     assert!(must_not_drive(&here.sheet()));
@@ -434,35 +434,35 @@ fn the_file_that_comes_later_joins_the_paper_without_a_contradiction() {
     for entry in &mut here.entries {
         entry.log = LogId(sample.log.clone());
     }
-    let kept = here
+    let saved = here
         .entries
         .iter()
-        .map(|entry| hubslate::exchange::KeptText {
+        .map(|entry| hubslate::exchange::SavedText {
             log: sample.log.clone(),
             id: entry.id.0.clone(),
             text: wire::encode(entry).unwrap(),
         });
-    let kept: Vec<_> = kept.collect();
+    let saved: Vec<_> = saved.collect();
     let came: Vec<_> = sample
         .entries
         .iter()
         .zip(&sample.texts)
-        .map(|(entry, text)| hubslate::exchange::KeptText {
+        .map(|(entry, text)| hubslate::exchange::SavedText {
             log: sample.log.clone(),
             id: entry.id.0.clone(),
             text: text.clone(),
         })
         .collect();
-    assert_eq!(merge(&kept, &came).add.len(), came.len());
+    assert_eq!(merge(&saved, &came).add.len(), came.len());
     let both = fold(sample.entries.iter().chain(&here.entries).cloned());
     assert_eq!(both.problems(), []);
     assert_eq!(
-        both.card(CardItem::AxleNut),
-        sample.sheet().card(CardItem::AxleNut)
+        both.spec(SpecItem::AxleNut),
+        sample.sheet().spec(SpecItem::AxleNut)
     );
     assert_eq!(both.ended(), sample.sheet().ended());
     let ids: Vec<&EntryId> = both.entries().iter().map(|entry| &entry.id).collect();
-    assert_eq!(ids.len(), came.len() + kept.len());
+    assert_eq!(ids.len(), came.len() + saved.len());
 }
 
 #[test]

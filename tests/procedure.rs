@@ -19,8 +19,8 @@ use std::collections::BTreeSet;
 use bench::Bench;
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
-    CornerPlan, Course, Form, HoldPoint, ItemKind, ItemState, NutPosition, Phase, Plan, Start,
-    Step, StepKey, StepSpec, When, procedure,
+    CornerPlan, Course, Form, HoldPoint, ItemKind, ItemState, NutPosition, Phase, Plan,
+    PlannedStep, Start, Step, StepKey, When, procedure,
 };
 use plans::{each_plan, each_settled_plan};
 
@@ -30,7 +30,7 @@ fn place(phase: Phase) -> usize {
 
 /// Where a phase may run back: a second set after a first decision, the reading after among the
 /// tightening, and a corner after the one before it.
-fn may_run_back(from: &StepSpec, to: &StepSpec) -> bool {
+fn may_run_back(from: &PlannedStep, to: &PlannedStep) -> bool {
     let second_set =
         (Phase::Decide, Phase::Gauge) == (from.phase, to.phase) && to.key.step == Step::RigTip;
     let proof =
@@ -46,7 +46,7 @@ fn may_run_back(from: &StepSpec, to: &StepSpec) -> bool {
 fn every_step_has_a_key_of_its_own() {
     each_plan(|plan| {
         let steps = procedure(plan);
-        let keys: BTreeSet<StepKey> = steps.iter().map(|spec| spec.key).collect();
+        let keys: BTreeSet<StepKey> = steps.iter().map(|planned| planned.key).collect();
         assert_eq!(keys.len(), steps.len(), "{plan:?}");
     });
 }
@@ -78,11 +78,11 @@ fn a_refused_site_leads_straight_to_the_report() {
         let steps = procedure(&refused);
         let after: Vec<Step> = steps
             .iter()
-            .map(|spec| spec.key.step)
+            .map(|planned| planned.key.step)
             .skip_while(|step| *step != Step::SiteLook)
             .collect();
         assert_eq!(after, [Step::SiteLook, Step::Report, Step::End]);
-        assert!(steps.iter().all(|spec| spec.changes.is_empty()));
+        assert!(steps.iter().all(|planned| planned.changes.is_empty()));
     });
 }
 
@@ -90,9 +90,9 @@ fn a_refused_site_leads_straight_to_the_report() {
 fn what_a_step_loosens_a_later_step_closes() {
     each_settled_plan(|plan| {
         let mut bench = Bench::default();
-        for spec in procedure(plan) {
-            bench.work(&spec);
-            if spec.key.step == Step::Tools {
+        for planned in procedure(plan) {
+            bench.work(&planned);
+            if planned.key.step == Step::Tools {
                 assert_eq!(bench.loose(), [], "before the tools are packed: {plan:?}");
             }
         }
@@ -105,23 +105,23 @@ fn what_a_step_loosens_a_later_step_closes() {
 fn without_any_one_of_its_last_turns_the_loose_list_is_not_empty() {
     each_settled_plan(|plan| {
         let steps = procedure(plan);
-        for (left_out, spec) in steps.iter().enumerate() {
-            let Form::Turn(group) = spec.form else {
+        for (left_out, planned) in steps.iter().enumerate() {
+            let Form::Turn(group) = planned.form else {
                 continue;
             };
             let again = steps[left_out + 1..]
                 .iter()
-                .any(|later| later.form == spec.form && later.key.corner == spec.key.corner);
+                .any(|later| later.form == planned.form && later.key.corner == planned.key.corner);
             if again {
                 continue;
             }
             let mut bench = Bench::default();
             let others = steps.iter().enumerate().filter(|(n, _)| *n != left_out);
-            others.for_each(|(_, spec)| bench.work(spec));
+            others.for_each(|(_, planned)| bench.work(planned));
             assert!(
                 bench.loose().iter().any(|item| item.group == group),
                 "{:?} in {plan:?}",
-                spec.key
+                planned.key
             );
         }
     });
@@ -130,10 +130,10 @@ fn without_any_one_of_its_last_turns_the_loose_list_is_not_empty() {
 #[test]
 fn no_fastener_is_closed_but_by_its_turn() {
     each_plan(|plan| {
-        for spec in procedure(plan) {
-            for change in &spec.changes {
+        for planned in procedure(plan) {
+            for change in &planned.changes {
                 let closes = change.to == ItemState::Done;
-                assert!(!(closes && change.group.is_fastener()), "{:?}", spec.key);
+                assert!(!(closes && change.group.is_fastener()), "{:?}", planned.key);
             }
         }
     });
@@ -151,10 +151,10 @@ fn what_is_loosened_last_is_turned_after_it() {
                 ItemKind::BracketBolts,
                 ItemKind::AxleNut,
             ] {
-                let touches = |spec: &&StepSpec| {
-                    spec.key.corner == Some(at.corner)
-                        && (spec.form == Form::Turn(group)
-                            || spec.changes.iter().any(|change| change.group == group))
+                let touches = |planned: &&PlannedStep| {
+                    planned.key.corner == Some(at.corner)
+                        && (planned.form == Form::Turn(group)
+                            || planned.changes.iter().any(|change| change.group == group))
                 };
                 if let Some(last) = steps.iter().rfind(touches) {
                     assert_eq!(last.form, Form::Turn(group), "{:?} in {plan:?}", last.key);
@@ -168,8 +168,8 @@ fn what_is_loosened_last_is_turned_after_it() {
 fn the_wheel_goes_on_only_over_a_hub_that_is_bolted() {
     each_plan(|plan| {
         let mut bench = Bench::default();
-        for spec in procedure(plan) {
-            if spec.key.step == Step::WheelOn {
+        for planned in procedure(plan) {
+            if planned.key.step == Step::WheelOn {
                 for group in [
                     ItemKind::Hub,
                     ItemKind::HubBolts,
@@ -180,25 +180,26 @@ fn the_wheel_goes_on_only_over_a_hub_that_is_bolted() {
                     ItemKind::Pads,
                     ItemKind::SensorWire,
                 ] {
-                    assert!(bench.is_back(&spec, group), "{group:?} in {plan:?}");
+                    assert!(bench.is_back(&planned, group), "{group:?} in {plan:?}");
                 }
             }
-            bench.work(&spec);
+            bench.work(&planned);
         }
     });
 }
 
 #[test]
-fn no_weight_comes_before_the_nut_is_at_its_card() {
+fn no_weight_comes_before_the_nut_is_at_its_spec() {
     each_plan(|plan| {
         let mut bench = Bench::default();
-        for spec in procedure(plan) {
-            let nut_waits_for_the_ground = plan.nut == NutPosition::OnGround && spec.key.nth == 1;
-            if spec.key.step == Step::Lower && !nut_waits_for_the_ground {
-                assert!(bench.is_back(&spec, ItemKind::AxleNut), "{plan:?}");
-                assert!(spec.holds.contains(&HoldPoint::Nut), "{plan:?}");
+        for planned in procedure(plan) {
+            let nut_waits_for_the_ground =
+                plan.nut == NutPosition::OnGround && planned.key.nth == 1;
+            if planned.key.step == Step::Lower && !nut_waits_for_the_ground {
+                assert!(bench.is_back(&planned, ItemKind::AxleNut), "{plan:?}");
+                assert!(planned.holds.contains(&HoldPoint::Nut), "{plan:?}");
             }
-            bench.work(&spec);
+            bench.work(&planned);
         }
     });
 }
@@ -208,13 +209,13 @@ fn the_readings_before_come_before_the_nut_is_loosened() {
     each_plan(|plan| {
         let steps = procedure(plan);
         for at in &plan.corners {
-            let here = |spec: &&StepSpec| spec.key.corner == Some(at.corner);
+            let here = |planned: &&PlannedStep| planned.key.corner == Some(at.corner);
             let nut = steps
                 .iter()
-                .position(|spec| here(&spec) && loosens_nut(spec));
+                .position(|planned| here(&planned) && loosens_nut(planned));
             let read = steps
                 .iter()
-                .rposition(|spec| here(&spec) && reads(spec, When::Before));
+                .rposition(|planned| here(&planned) && reads(planned, When::Before));
             assert!(read.is_some(), "{plan:?}");
             if let Some(nut) = nut {
                 assert!(read.unwrap() < nut, "{plan:?}");
@@ -226,15 +227,15 @@ fn the_readings_before_come_before_the_nut_is_loosened() {
     });
 }
 
-fn loosens_nut(spec: &StepSpec) -> bool {
-    let changes = spec.changes.iter();
+fn loosens_nut(planned: &PlannedStep) -> bool {
+    let changes = planned.changes.iter();
     changes
         .filter(|change| change.group == ItemKind::AxleNut)
         .any(|change| change.to < ItemState::ByHand)
 }
 
-fn reads(spec: &StepSpec, when: When) -> bool {
-    matches!(spec.form, Form::Round(set, _) if set.when == when)
+fn reads(planned: &PlannedStep, when: When) -> bool {
+    matches!(planned.form, Form::Round(set, _) if set.when == when)
 }
 
 #[test]
@@ -242,16 +243,16 @@ fn the_nut_is_staked_only_after_the_readings_after() {
     each_settled_plan(|plan| {
         let steps = procedure(plan);
         for at in plan.corners.iter().filter(|c| c.course == Course::Replace) {
-            let here = |spec: &StepSpec| spec.key.corner == Some(at.corner);
-            let last = |is: &dyn Fn(&StepSpec) -> bool| {
+            let here = |planned: &PlannedStep| planned.key.corner == Some(at.corner);
+            let last = |is: &dyn Fn(&PlannedStep) -> bool| {
                 steps
                     .iter()
-                    .rposition(|spec| here(spec) && is(spec))
+                    .rposition(|planned| here(planned) && is(planned))
                     .unwrap()
             };
-            let turned = last(&|spec| spec.form == Form::Turn(ItemKind::AxleNut));
-            let read = last(&|spec| reads(spec, When::After));
-            let staked = last(&|spec| spec.key.step == Step::Stake);
+            let turned = last(&|planned| planned.form == Form::Turn(ItemKind::AxleNut));
+            let read = last(&|planned| reads(planned, When::After));
+            let staked = last(&|planned| planned.key.step == Step::Stake);
             assert!(turned < read && read < staked, "{plan:?}");
         }
     });
@@ -260,9 +261,12 @@ fn the_nut_is_staked_only_after_the_readings_after() {
 #[test]
 fn nothing_is_stripped_without_a_yes_before_it() {
     each_plan(|plan| {
-        for spec in procedure(plan) {
-            let strips = spec.phase == Phase::Strip && !spec.changes.is_empty();
-            assert!(!strips || spec.holds.contains(&HoldPoint::Yes), "{spec:?}");
+        for planned in procedure(plan) {
+            let strips = planned.phase == Phase::Strip && !planned.changes.is_empty();
+            assert!(
+                !strips || planned.holds.contains(&HoldPoint::Yes),
+                "{planned:?}"
+            );
         }
     });
 }
@@ -270,20 +274,20 @@ fn nothing_is_stripped_without_a_yes_before_it() {
 #[test]
 fn the_wheel_comes_off_only_behind_stand_and_shove() {
     each_plan(|plan| {
-        for spec in procedure(plan) {
-            let off = spec
+        for planned in procedure(plan) {
+            let off = planned
                 .changes
                 .iter()
                 .any(|c| c.group == ItemKind::Wheel && c.to == ItemState::Off);
             // The nut that was broken loose on the ground comes off with the wheel.
-            let off = off || spec.key.step == Step::StripNut && plan.nut != NutPosition::AirBar;
-            let stand = spec.holds.contains(&HoldPoint::Stand);
+            let off = off || planned.key.step == Step::StripNut && plan.nut != NutPosition::AirBar;
+            let stand = planned.holds.contains(&HoldPoint::Stand);
             // A car that waited is shoved again before anything goes on; see tests/waiting.rs.
-            let waited = |at: &&CornerPlan| at.waited && Some(at.corner) == spec.key.corner;
+            let waited = |at: &&CornerPlan| at.waited && Some(at.corner) == planned.key.corner;
             let waited = plan.corners.iter().any(|at| waited(&at));
             assert!(
                 if waited { !off || stand } else { off == stand },
-                "{spec:?}"
+                "{planned:?}"
             );
         }
     });
@@ -293,8 +297,8 @@ fn the_wheel_comes_off_only_behind_stand_and_shove() {
 fn a_car_that_stood_on_its_wheel_is_shoved_before_anything_comes_off() {
     each_plan(|plan| {
         let mut shoved = false;
-        for spec in procedure(plan) {
-            match spec.key.step {
+        for planned in procedure(plan) {
+            match planned.key.step {
                 Step::Shove => shoved = true,
                 // To crack the nuts the car is set down until the tire bites.
                 Step::Lower | Step::LoosenLugNuts | Step::LoosenAxleNut => shoved = false,
@@ -312,16 +316,16 @@ fn the_brake_is_pumped_firm_after_the_pads_were_last_out() {
     each_settled_plan(|plan| {
         let steps = procedure(plan);
         for at in &plan.corners {
-            let here = |spec: &StepSpec| spec.key.corner == Some(at.corner);
-            let pads = steps.iter().rposition(|spec| {
-                here(spec) && spec.changes.iter().any(|c| c.group == ItemKind::Pads)
+            let here = |planned: &PlannedStep| planned.key.corner == Some(at.corner);
+            let pads = steps.iter().rposition(|planned| {
+                here(planned) && planned.changes.iter().any(|c| c.group == ItemKind::Pads)
             });
             let pedal = steps
                 .iter()
-                .rposition(|spec| here(spec) && spec.key.step == Step::Pedal);
+                .rposition(|planned| here(planned) && planned.key.step == Step::Pedal);
             assert!(pads.is_some() && pads < pedal, "{plan:?}");
         }
-        let end = steps.iter().find(|spec| spec.key.step == Step::End);
+        let end = steps.iter().find(|planned| planned.key.step == Step::End);
         assert!(end.unwrap().holds.contains(&HoldPoint::Pedal), "{plan:?}");
     });
 }
@@ -330,7 +334,7 @@ fn the_brake_is_pumped_firm_after_the_pads_were_last_out() {
 fn a_job_ends_only_behind_its_loose_list() {
     each_settled_plan(|plan| {
         let steps = procedure(plan);
-        let end = steps.iter().find(|spec| spec.key.step == Step::End);
+        let end = steps.iter().find(|planned| planned.key.step == Step::End);
         assert!(end.unwrap().holds.contains(&HoldPoint::Loose), "{plan:?}");
     });
 }
@@ -339,7 +343,11 @@ fn a_job_ends_only_behind_its_loose_list() {
 /// not be driven is not sent on a drive first.
 #[test]
 fn the_retorque_is_due_only_of_torqued_nuts_on_a_car_that_may_be_driven() {
-    let asks = |plan: &Plan, step| procedure(plan).iter().any(|spec| spec.key.step == step);
+    let asks = |plan: &Plan, step| {
+        procedure(plan)
+            .iter()
+            .any(|planned| planned.key.step == step)
+    };
     let (mut with, mut without) = (0, 0);
     each_settled_plan(|plan| {
         let stopped = |at: &CornerPlan| at.stop && at.course != Course::Replace;
@@ -367,7 +375,7 @@ fn an_undecided_corner_leads_to_no_handing_over() {
         let any_open = plan.corners.iter().any(|at| open(&at.course));
         let hands_over = procedure(plan)
             .iter()
-            .any(|spec| spec.phase == Phase::HandOver);
+            .any(|planned| planned.phase == Phase::HandOver);
         assert_eq!(
             hands_over,
             !any_open && !plan.corners.is_empty(),
@@ -377,15 +385,15 @@ fn an_undecided_corner_leads_to_no_handing_over() {
 }
 
 #[test]
-fn a_job_started_at_the_car_asks_each_card_before_its_turn() {
+fn a_job_started_at_the_car_asks_each_spec_before_its_turn() {
     each_settled_plan(|plan| {
         let steps = procedure(plan);
-        let first = |form: &Form| steps.iter().position(|spec| spec.form == *form);
-        for spec in &steps {
-            if let Form::Turn(group) = spec.form {
-                let card = first(&Form::Card(plans::card_of(group)));
-                let turn = first(&spec.form);
-                assert!(card.is_some() && card < turn, "{group:?} in {plan:?}");
+        let first = |form: &Form| steps.iter().position(|planned| planned.form == *form);
+        for planned in &steps {
+            if let Form::Turn(group) = planned.form {
+                let spec = first(&Form::Spec(plans::spec_of(group)));
+                let turn = first(&planned.form);
+                assert!(spec.is_some() && spec < turn, "{group:?} in {plan:?}");
             }
         }
         assert_eq!(plan.start == Start::AtHome, steps[0].phase == Phase::Pack);
@@ -436,7 +444,7 @@ fn a_refused_teardown_opens_nothing_until_the_repair_is_agreed() {
         for at in &refused.corners {
             let here = |step| {
                 let key = StepKey::at(step, at.corner);
-                steps.iter().position(|spec| spec.key == key)
+                steps.iter().position(|planned| planned.key == key)
             };
             let open = here(Step::WheelOff);
             assert_eq!(open.is_some(), at.course == Course::Replace, "{refused:?}");

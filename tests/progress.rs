@@ -39,7 +39,10 @@ fn at(step: Step) -> StepKey {
 fn far(job: &Job, key: StepKey) -> Status {
     let sheet = job.sheet();
     let steps = steps(&sheet);
-    status(&sheet, steps.iter().find(|spec| spec.key == key).unwrap())
+    status(
+        &sheet,
+        steps.iter().find(|planned| planned.key == key).unwrap(),
+    )
 }
 
 /// Every course that a job can take.
@@ -73,16 +76,20 @@ fn whoever_does_what_comes_next_reaches_the_end_with_nothing_loose() {
         for _ in 0..200 {
             let sheet = job.sheet();
             let steps = steps(&sheet);
-            let done = |key| steps.iter().find(|spec| Some(spec.key) == key);
-            if let Some(spec) = done(last) {
-                assert_eq!(status(&sheet, spec), Status::Done, "{last:?} in {story:?}");
+            let done = |key| steps.iter().find(|planned| Some(planned.key) == key);
+            if let Some(planned) = done(last) {
+                assert_eq!(
+                    status(&sheet, planned),
+                    Status::Done,
+                    "{last:?} in {story:?}"
+                );
             }
-            let Some(spec) = next(&sheet, &steps) else {
+            let Some(planned) = next(&sheet, &steps) else {
                 break;
             };
-            assert_eq!(held(&sheet, &steps, spec), None, "{:?}", spec.key);
-            last = Some(spec.key);
-            job.tap(technician::answer(&sheet, spec, story));
+            assert_eq!(held(&sheet, &steps, planned), None, "{:?}", planned.key);
+            last = Some(planned.key);
+            job.tap(technician::answer(&sheet, planned, story));
         }
         let sheet = job.sheet();
         assert_eq!(next_key(&sheet), None, "{story:?}");
@@ -222,7 +229,7 @@ fn a_no_to_a_sign_is_an_answer() {
         let sheet = job.sheet();
         let asked = steps(&sheet)
             .into_iter()
-            .any(|spec| spec.key == key && spec.form == Form::Ask);
+            .any(|planned| planned.key == key && planned.form == Form::Ask);
         if asked && key.step.code().starts_with("sign_") {
             signs += 1;
             job.tap(vec![said(key, Answer::No)]);
@@ -261,8 +268,8 @@ fn a_round_is_done_only_when_it_was_pulled() {
     let whats = {
         let sheet = job.sheet();
         let steps = steps(&sheet);
-        let spec = steps.iter().find(|spec| spec.key == key).unwrap();
-        technician::answer(&sheet, spec, Story::REPLACED)
+        let planned = steps.iter().find(|planned| planned.key == key).unwrap();
+        technician::answer(&sheet, planned, Story::REPLACED)
     };
     let mut pushed = job.clone();
     pushed.tap(vec![whats[0].clone()]);

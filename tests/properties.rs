@@ -224,7 +224,7 @@ proptest! {
     }
 
     #[test]
-    fn what_is_promised_in_advance_is_kept_by_rounds_that_agree(
+    fn what_is_promised_in_advance_is_saved_by_rounds_that_agree(
         play in 0.0..20.0_f64, limit in 0.001..0.2_f64, rounds in 1..6_usize
     ) {
         let limit = Limit::manufacturer(mm(limit), Way::DEFAULT).unwrap();

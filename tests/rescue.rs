@@ -13,7 +13,7 @@ use std::process::Command;
 use hubslate::exchange::rescue::{Rescue, RescueError};
 use hubslate::exchange::verify::{Finding, verify};
 use hubslate::exchange::{
-    EntryError, ImportError, Incoming, KeptText, LogKind, digest, merge, read,
+    EntryError, ImportError, Incoming, LogKind, SavedText, digest, merge, read,
 };
 use hubslate::text::Lang;
 use serde_json::{Value, json};
@@ -21,7 +21,7 @@ use serde_json::{Value, json};
 const SAMPLES: [&str; 3] = ["replaced-hub", "declined-stop", "nothing-wrong"];
 
 /// The records of a sample, as a phone keeps them, and the digest that the sample states.
-fn sample(name: &str) -> (Vec<KeptText>, String) {
+fn sample(name: &str) -> (Vec<SavedText>, String) {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("public/sample");
     let text = std::fs::read_to_string(path.join(format!("{name}.json"))).unwrap();
     let stated: Value = serde_json::from_str(&text).unwrap();
@@ -31,25 +31,25 @@ fn sample(name: &str) -> (Vec<KeptText>, String) {
 }
 
 /// A record as it lies in the journal.
-fn record(kept: &KeptText) -> Value {
-    json!({ "log": kept.log, "id": kept.id, "text": kept.text })
+fn record(saved: &SavedText) -> Value {
+    json!({ "log": saved.log, "id": saved.id, "text": saved.text })
 }
 
-fn records(all: &[KeptText]) -> Value {
+fn records(all: &[SavedText]) -> Value {
     all.iter().map(record).collect()
 }
 
 /// What localStorage has of a tap: its key names the first entry, its value is text.
-fn tap(kept: &[KeptText]) -> (String, Value) {
-    let pairs: Vec<_> = kept.iter().map(|one| (&one.id, &one.text)).collect();
-    let key = format!("hubslate:entry:{}:{}", kept[0].log, kept[0].id);
+fn tap(saved: &[SavedText]) -> (String, Value) {
+    let pairs: Vec<_> = saved.iter().map(|one| (&one.id, &one.text)).collect();
+    let key = format!("hubslate:entry:{}:{}", saved[0].log, saved[0].id);
     (key, serde_json::to_string(&pairs).unwrap().into())
 }
 
 /// The same of one entry alone, as it was written before taps were kept whole.
-fn alone(kept: &KeptText) -> (String, Value) {
-    let key = format!("hubslate:entry:{}:{}", kept.log, kept.id);
-    (key, serde_json::to_string(&kept.text).unwrap().into())
+fn alone(saved: &SavedText) -> (String, Value) {
+    let key = format!("hubslate:entry:{}:{}", saved.log, saved.id);
+    (key, serde_json::to_string(&saved.text).unwrap().into())
 }
 
 fn local(values: impl IntoIterator<Item = (String, Value)>) -> Value {
@@ -146,7 +146,7 @@ fn each_log_gets_the_kind_of_its_name() {
     let of = |log: &str| {
         let mut entry = entry.clone();
         entry["log"] = log.into();
-        KeptText {
+        SavedText {
             log: log.to_owned(),
             id: one.id.clone(),
             text: entry.to_string(),
@@ -158,8 +158,8 @@ fn each_log_gets_the_kind_of_its_name() {
         "kit:van",
         "shop:rules",
     ];
-    let others: Vec<KeptText> = names.iter().map(|name| of(name)).collect();
-    let bad: Vec<KeptText> = ["job-1", "", "kit:a van"]
+    let others: Vec<SavedText> = names.iter().map(|name| of(name)).collect();
+    let bad: Vec<SavedText> = ["job-1", "", "kit:a van"]
         .iter()
         .map(|name| of(name))
         .collect();
@@ -174,7 +174,7 @@ fn each_log_gets_the_kind_of_its_name() {
         .map(|log| (log.id.0.as_str(), log.kind))
         .collect();
     let kinds_of = [
-        LogKind::CardBook,
+        LogKind::SpecLibrary,
         LogKind::Confirmation,
         LogKind::VanKit,
         LogKind::Shop,
@@ -261,12 +261,12 @@ fn a_broken_entry_is_named_and_the_rest_comes_in() {
 }
 
 #[test]
-fn a_body_that_does_not_fit_its_kind_is_kept_apart() {
+fn a_body_that_does_not_fit_its_kind_is_saved_apart() {
     let (all, _) = sample("nothing-wrong");
     let (last, rest) = all.split_last().unwrap();
     let what = &last.text[last.text.find("\"what\":").unwrap()..];
     let torn = last.text.replace(what, "\"what\":{\"note\":7}}");
-    let torn = KeptText {
+    let torn = SavedText {
         text: torn,
         ..last.clone()
     };
@@ -309,7 +309,7 @@ fn where_the_two_places_differ_the_journal_stands_and_the_other_is_named() {
         .iter()
         .position(|one| one.text.contains("\"divisions\":\"2\""))
         .unwrap();
-    let other = KeptText {
+    let other = SavedText {
         text: all[place]
             .text
             .replace("\"divisions\":\"2\"", "\"divisions\":\"1\""),
@@ -471,7 +471,7 @@ fn what_only_the_backup_journal_has_comes_back() {
     assert_eq!(rescue.aside, []);
 }
 
-/// What belongs to a job says nothing in a card book: it is set aside, and the rest is read.
+/// What belongs to a job says nothing in a spec library: it is set aside, and the rest is read.
 #[test]
 fn an_entry_that_does_not_belong_in_its_log_is_set_aside() {
     let (all, _) = sample("nothing-wrong");

@@ -8,8 +8,8 @@
 
 use hubslate::trade::play::{Dial, DialKind, Divisions, IndicatorError};
 use hubslate::trade::runout::{
-    Arrow, Fit, Order, RunoutLimit, Series, Spot, Studs, Surface, Told, best_fit, compare, fit,
-    positions, reach, separate, shape,
+    Arrow, Fit, MeasuredAs, Order, RunoutLimit, Series, Spot, Studs, Surface, best_fit, compare,
+    fit, positions, reach, separate, shape,
 };
 use hubslate::units::{Angle, AngleUnit, Length, LengthUnit};
 use proptest::prelude::*;
@@ -117,19 +117,19 @@ proptest! {
     fn pure_waves_come_back_from_equal_steps(
         places in 5..=24_usize, mean in -200.0..200.0_f64, one in wave(), two in wave(),
     ) {
-        let told = both(&waves(&equal_steps(places), mean, one, two));
-        prop_assert!((told.mean.mm() - mean).abs() < 1e-9);
-        prop_assert!(is_wave(&told.first, one) && is_wave(&told.second.unwrap(), two));
-        prop_assert!(told.rms.mm() < 1e-9);
+        let recorded = both(&waves(&equal_steps(places), mean, one, two));
+        prop_assert!((recorded.mean.mm() - mean).abs() < 1e-9);
+        prop_assert!(is_wave(&recorded.first, one) && is_wave(&recorded.second.unwrap(), two));
+        prop_assert!(recorded.rms.mm() < 1e-9);
     }
 
     #[test]
     fn pure_waves_come_back_from_uneven_steps(
         angles in uneven_steps(), mean in -200.0..200.0_f64, one in wave(), two in wave(),
     ) {
-        let told = both(&waves(&angles, mean, one, two));
-        prop_assert!((told.mean.mm() - mean).abs() < 1e-9);
-        prop_assert!(is_wave(&told.first, one) && is_wave(&told.second.unwrap(), two));
+        let recorded = both(&waves(&angles, mean, one, two));
+        prop_assert!((recorded.mean.mm() - mean).abs() < 1e-9);
+        prop_assert!(is_wave(&recorded.first, one) && is_wave(&recorded.second.unwrap(), two));
     }
 
     #[test]
@@ -186,10 +186,10 @@ proptest! {
         let places = 2 * half;
         let spots: Vec<_> = equal_steps(places).into_iter().zip(needles).collect();
         let series = read(dial(), &spots);
-        let told = fit(&series, Order::First).unwrap();
-        let worst = told.residuals.iter().fold(0.0_f64, |a, r| a.max(r.abs().mm()));
+        let recorded = fit(&series, Order::First).unwrap();
+        let worst = recorded.residuals.iter().fold(0.0_f64, |a, r| a.max(r.abs().mm()));
         let shown = (std::f64::consts::PI / places as f64).cos();
-        let least = told.first.reach().mm() * shown - 2.0 * worst;
+        let least = recorded.first.reach().mm() * shown - 2.0 * worst;
         prop_assert!(series.tir().mm() >= least - 1e-9);
     }
 
@@ -198,13 +198,13 @@ proptest! {
         hub in arrow(), rotor in arrow(), count in 3..=10_u8,
     ) {
         let studs = Studs::new(count).unwrap();
-        let told = positions(&Told::Apart { hub, rotor }, studs).unwrap();
-        let heights: Vec<f64> = told.iter().map(|one| one.wobble.amplitude().mm()).collect();
+        let recorded = positions(&MeasuredAs::Apart { hub, rotor }, studs).unwrap();
+        let heights: Vec<f64> = recorded.iter().map(|one| one.wobble.amplitude().mm()).collect();
         prop_assert!(heights.windows(2).all(|pair| pair[0] <= pair[1] + 1e-9));
-        let mut seen: Vec<u8> = told.iter().map(|one| one.stud).collect();
+        let mut seen: Vec<u8> = recorded.iter().map(|one| one.stud).collect();
         seen.sort_unstable();
         prop_assert_eq!(seen, (0..count).collect::<Vec<_>>());
-        for one in &told {
+        for one in &recorded {
             // Both waves added up at a thousand places, half their largest difference.
             let on = 360.0 * f64::from(one.stud) / f64::from(count);
             let at = |place: f64| {
@@ -231,8 +231,8 @@ proptest! {
         let (one, other) = (on(a), on(b));
         let (h, r) = separate(studs, one, other).unwrap();
         prop_assert!(is_alike(&h, &hub) && is_alike(&r, &rotor));
-        let assembled = positions(&Told::Assembled { one, other }, studs).unwrap();
-        let by_parts = positions(&Told::Apart { hub, rotor }, studs).unwrap();
+        let assembled = positions(&MeasuredAs::Assembled { one, other }, studs).unwrap();
+        let by_parts = positions(&MeasuredAs::Apart { hub, rotor }, studs).unwrap();
         for one in &assembled {
             let other = by_parts.iter().find(|other| other.stud == one.stud).unwrap();
             prop_assert!(is_alike(&one.wobble, &other.wobble));

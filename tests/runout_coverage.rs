@@ -364,7 +364,7 @@ fn four_places_say_nothing_and_ask_for_more() {
             let series = case.series(&mut chance);
             let more = Undetermined::NoSpare { more: 1 };
             assert_eq!(shape(&series).unwrap_err(), more);
-            let places = series.kept();
+            let places = series.saved();
             let places = places.map(|(angle, height)| (angle, height.plus(um(22_000.0))));
             let rotor = Thickness::read(um(1.0), places.collect()).unwrap();
             assert_eq!(rotor.varies(um(LIMIT)), Err(more));
@@ -401,10 +401,10 @@ fn by_care(series: &Series) -> Reach {
 // is wider than the limit itself, by the smallest scatter that is looked at.
 #[test]
 fn an_interval_of_four_places_would_not_keep_its_word() {
-    let held = |scatter, truth, told: fn(&Series) -> Reach| {
+    let held = |scatter, truth, recorded: fn(&Series) -> Reach| {
         let case = cases([4], &[scatter], FINE);
         let case = case.into_iter().find(|case| case.truth == truth).unwrap();
-        let tally = case.tally(11, |case, chance| told(&case.series(chance)));
+        let tally = case.tally(11, |case, chance| recorded(&case.series(chance)));
         percent(tally.holds, tally.faces)
     };
     assert!(held(7.0, 0.0, by_rule) < 93.0);
@@ -425,7 +425,7 @@ fn an_interval_of_four_places_would_not_keep_its_word() {
 #[test]
 fn four_places_would_pass_a_warped_face() {
     let warp = 1.2 * LIMIT;
-    let passed = |places: u32, told: fn(&Series) -> Reach| {
+    let passed = |places: u32, recorded: fn(&Series) -> Reach| {
         let mut chance = Chance::of(11);
         let passed = |_| {
             let (x, y) = wave(&mut chance, warp);
@@ -437,20 +437,20 @@ fn four_places_would_pass_a_warped_face() {
                 .collect();
             let dial = Dial::new(um(1.0), 1000, DialKind::Plunger).unwrap();
             let series = Series::equally_spaced(dial, &needles).unwrap();
-            u32::from(told(&series).against(um(LIMIT)).result == Guarded::ProvenIn)
+            u32::from(recorded(&series).against(um(LIMIT)).result == Guarded::ProvenIn)
         };
         percent((0..1000).map(passed).sum(), 1000)
     };
-    for told in [by_rule, by_care] {
-        assert!(passed(4, told) > 5.0);
-        assert!(passed(5, told) == 0.0);
+    for recorded in [by_rule, by_care] {
+        assert!(passed(4, recorded) > 5.0);
+        assert!(passed(5, recorded) == 0.0);
     }
 }
 
 // A warp of 60 µm beside a wobble of 30 µm, each with its high spot by chance; how far both move the
 // needle is looked for at 3600 places.
 #[test]
-fn a_warp_beside_a_wobble_is_told_as_surely() {
+fn a_warp_beside_a_wobble_is_reported_as_surely() {
     let mut chance = Chance::of(11);
     let (mut holds, mut over, all) = (0, 0, 1500);
     for _ in 0..all {

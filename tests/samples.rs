@@ -116,7 +116,7 @@ fn replaced(position: Position, start: Start, corners: &[Corner]) -> Story {
     let mut story = stories::replaced_hub();
     story.start = start;
     story.corners = corners.to_vec();
-    story.cards = parts::cards(
+    story.specs = parts::specs(
         "Invented pages",
         "R. Okafor",
         parts::day(2026, 2, 16),

@@ -61,35 +61,35 @@ def counting(entries):
 
 
 class Job:
-    """One job told by one phone after another, so that the last statement of a fact holds."""
+    """One job recorded by one phone after another, so that the last statement of a fact holds."""
 
     def __init__(self, entries):
-        self.told = [(i, *next(iter(e["what"].items()))) for i, e in enumerate(in_order(entries))]
+        self.recorded = [(i, *next(iter(e["what"].items()))) for i, e in enumerate(in_order(entries))]
         stands = {e["id"] for e in counting(in_order(entries))}
-        self.told = [t for t, e in zip(self.told, in_order(entries)) if e["id"] in stands]
+        self.recorded = [t for t, e in zip(self.recorded, in_order(entries)) if e["id"] in stands]
 
     def last(self, kind, fits=lambda body: True):
-        return next((body for _, k, body in reversed(self.told) if k == kind and fits(body)), None)
+        return next((body for _, k, body in reversed(self.recorded) if k == kind and fits(body)), None)
 
     def reply(self, step):
         body = self.last("answered", lambda b: b["step"] == step)
         return body["reply"] if body else {}
 
     def place(self, step):
-        return max((i for i, k, b in self.told if k == "answered" and b["step"] == step), default=-1)
+        return max((i for i, k, b in self.recorded if k == "answered" and b["step"] == step), default=-1)
 
     def pick(self, step):
         return self.reply(step).get("picked", {}).get("pick")
 
     def manufacturers_limit(self):
-        card = self.last("card", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
-        if "play" not in card:
+        spec = self.last("spec", lambda b: b["item"] == "play_limit") or self.on_paper() or {}
+        if "play" not in spec:
             return None
-        most, least = card["play"]["most"], card["play"].get("least")
+        most, least = spec["play"]["most"], spec["play"].get("least")
         upper = number(most["number"]) * MM[most["unit"]]
         lower = number(least["number"]) * MM[least["unit"]] if least else None
         window = {"least": lower} if lower and 0 < lower < upper else {}
-        return {"mm": upper, **window, "source": "manufacturer", "way": card["play"]["way"]}
+        return {"mm": upper, **window, "source": "manufacturer", "way": spec["play"]["way"]}
 
     def on_paper(self):
         """The limit of an earlier visit's paper: L|play_limit|source|page|most|method|place|rig|newtons|least."""
@@ -110,13 +110,13 @@ class Job:
     def reading(self, corner, when, nth, number_, side):
         def is_it(b):
             return (b["corner"], b["when"], b["set"], b["round"], b["side"]) == (corner, when, nth, number_, side)
-        found = [(i, b) for i, k, b in self.told if k == "reading" and is_it(b)]
+        found = [(i, b) for i, k, b in self.recorded if k == "reading" and is_it(b)]
         return found[-1] if found else None
 
     def way(self, corner, when, nth):
         """How the dial was set up for a set, as recorded there; none where it was not."""
-        told = self.last("dial_setup", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
-        return told and told["way"]
+        recorded = self.last("dial_setup", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
+        return recorded and recorded["way"]
 
     def marks(self, corner, when, nth):
         step = {("before", 1): f"rig_push@{corner}", ("before", 2): f"rig_again@{corner}"}
@@ -124,7 +124,7 @@ class Job:
         marks = [] if flex in FLEX else ["flex_not_tested"]
         nut = self.pick(f"nut_found@{corner}")
         item = {"corner": corner, "group": "axle_nut", "number": 1}
-        loosened = [i for i, k, b in self.told if k == "moved" and item in b["items"]]
+        loosened = [i for i, k, b in self.recorded if k == "moved" and item in b["items"]]
         pulls = [self.reading(corner, when, nth, n, "pull") for n in (3, 2, 1)]
         read = next((pull[0] for pull in pulls if pull), None)
         early = bool(loosened) and read is not None and loosened[0] < read
@@ -137,9 +137,9 @@ class Job:
 
     def slant(self, corner, when, nth):
         """How far off square the tip stood, in radians; none beyond what a cosine corrects."""
-        told = self.last("tip_angle", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
-        turn = number(told["angle"]["number"]) * RADIAN[told["angle"]["unit"]] if told else None
-        return turn if told and abs(turn) <= np.radians(60) else None
+        recorded = self.last("tip_angle", lambda b: (b["corner"], b["when"], b["set"]) == (corner, when, nth))
+        turn = number(recorded["angle"]["number"]) * RADIAN[recorded["angle"]["unit"]] if recorded else None
+        return turn if recorded and abs(turn) <= np.radians(60) else None
 
     def dial_error(self, dial):
         """Half width of the dial's error: its certificate's, else a division, no less than the floor."""
@@ -152,7 +152,7 @@ class Job:
 # One set: play, uncertainty, conformity.
 
 def play(dial, push, pull, turns):
-    """The way with its told turns; else the short way round, none beyond a quarter turn."""
+    """The way with its recorded turns; else the short way round, none beyond a quarter turn."""
     face = dial["divisions_per_turn"]
     if max(abs(push), abs(pull)) > face:
         return None
@@ -177,12 +177,12 @@ def differs(way, limit):
     return None
 
 
-def in_force(card, way):
-    """The card where its way is that of the reading, else the default limit where its own way is."""
-    if card is None or way is None:
-        return card or HOUSE, None
-    apart = differs(way, card["way"])
-    return HOUSE if apart and differs(way, HOUSE["way"]) is None else card, apart
+def in_force(spec, way):
+    """The spec where its way is that of the reading, else the default limit where its own way is."""
+    if spec is None or way is None:
+        return spec or HOUSE, None
+    apart = differs(way, spec["way"])
+    return HOUSE if apart and differs(way, HOUSE["way"]) is None else spec, apart
 
 
 def budgeted(parts):
@@ -353,7 +353,7 @@ def spoken(one):
 
 
 def by_dial(taken, both):
-    """What each set that was compared says, both together, and the card that was not met."""
+    """What each set that was compared says, both together, and the spec that was not met."""
     spoke = [one for one in taken if compared(one)]
     if not spoke:
         why = f"no_comparison.{taken[-1]['measured']['no_comparison']}" if taken else "not_looked_at.dial"
@@ -392,10 +392,10 @@ def on_the_road(job, corner):
 
 def heated(job, corner):
     def celsius(step):
-        told = job.reply(step).get("number", {}).get("value")
-        if not told:
+        recorded = job.reply(step).get("number", {}).get("value")
+        if not recorded:
             return None
-        return (number(told["number"]) - 32) * 5 / 9 if told["unit"] == "f" else number(told["number"])
+        return (number(recorded["number"]) - 32) * 5 / 9 if recorded["unit"] == "f" else number(recorded["number"])
     here, other = celsius("heat_here"), celsius("heat_other")
     first = (job.last("corners") or {"corners": [None]})["corners"][0]
     axle, side = corner.split("_")
@@ -417,7 +417,7 @@ def figures(one):
     def way(of):
         return {name: of[name] for name in ("method", "place", "rig", "force_n") if of.get(name) is not None}
     m = one["measured"]
-    told = {
+    recorded = {
         "mean_mm": round_(m["mean"]), "cycles": len(m["plays"]), "u_mm": round_(m["u"]), "dof": round_(m["dof"]),
         "expanded_mm": round_(m["expanded95"]), "g": round_(m["g"]), "apart": m["apart"],
         "parts": {name: {"u_mm": round_(part), **({"dof": dof} if dof else {})} for name, (part, dof) in one["parts"].items()},
@@ -426,7 +426,7 @@ def figures(one):
         "beyond_rig": None if m["conformance"] is None else bool(one["beyond"]), "why": m["no_comparison"],
         "proven": one["proven_over"] if m["conformity"] == "movement_seen" else None,
         "resolution_mm": round_(one["division"]) if m["conformity"] == "no_movement_seen" else None}
-    return {name: value for name, value in told.items() if value is not None}
+    return {name: value for name, value in recorded.items() if value is not None}
 
 
 def rests(taken, both, checked):
@@ -439,8 +439,8 @@ def decide(job, corner):
     found = []
     checks = {c["check"]: c["answer"] for c in job.reply("before_driving").get("checked", {}).get("checks", [])}
     spun = job.pick(f"spin_hand@{corner}")
-    at_card = job.reply("nuts_to_card").get("said", {}).get("answer") == "yes"
-    at_card = at_card and job.place("before_driving") < job.place("nuts_to_card")
+    at_card = job.reply("nuts_to_spec").get("said", {}).get("answer") == "yes"
+    at_card = at_card and job.place("before_driving") < job.place("nuts_to_spec")
     signs = {"visible_tilt": checks.get("wheel_upright") == "no",
              "loose_wheel_fasteners": checks.get("nuts_as_found") == "no" and not at_card,
              "loose_axle_nut": job.pick(f"nut_found@{corner}") == "nut_slack",
@@ -497,7 +497,7 @@ def decide(job, corner):
         "not_done": [test for test, lacking in open_.items() if lacking],
         "rests_on": [ground for ground, stands in grounds.items() if stands]}
     checked.update({"felt": felt} if felt else {})
-    checked.update({"card_apart": missed} if missed else {})
+    checked.update({"spec_apart": missed} if missed else {})
     return {"decision": found[0][0] if found else "watch", "again": len(taken) == 1 and lacks,
             "reasons": [reason for _, reason in found], "inputs": rests(named, both, checked)}
 
@@ -509,19 +509,19 @@ def proof(job, corner):
     rough, noisy = SPUN.get(job.pick(f"prove_spin@{corner}"), (None, None))
     against = [w for w, is_so in (("over", one and one["over"] and not tight(one)), ("tight", one and tight(one)), ("rough", rough), ("noisy", noisy)) if is_so]
     word = {None: "not_done", 0: "no", 1: "yes"}
-    told = {"corner": corner, "rules": RULES, "rough": word[rough], "noisy": word[noisy], **({"set": figures(one)} if one else {})}
+    recorded = {"corner": corner, "rules": RULES, "rough": word[rough], "noisy": word[noisy], **({"set": figures(one)} if one else {})}
     if against:
-        return {**told, "outcome": "blocked", "against": against}
+        return {**recorded, "outcome": "blocked", "against": against}
     if rough is None:
-        return {**told, "outcome": "not_judged", "not_done": ["hand", "ear"]}
+        return {**recorded, "outcome": "not_judged", "not_done": ["hand", "ear"]}
     met = one and compared(one) and not one["measured"]["apart"]
     proven = bool(one) and one["measured"]["limit_source"] == "manufacturer" and one["measured"]["conformity"] == "proven_in"
-    return {**told, "outcome": "pass", "proven": proven, "not_done": [] if met else ["dial"]}
+    return {**recorded, "outcome": "pass", "proven": proven, "not_done": [] if met else ["dial"]}
 
 
 def proved(job, corner):
-    told = proof(job, corner)
-    return {"corner": corner, "result": told["outcome"], "proven": told.get("proven", False), "against": told.get("against", [])}
+    recorded = proof(job, corner)
+    return {"corner": corner, "result": recorded["outcome"], "proven": recorded.get("proven", False), "against": recorded.get("against", [])}
 
 
 # Round a face: waves by least squares, the shape, the rotor on every stud.
@@ -543,14 +543,14 @@ def quantile(p, dof):
 
 def against_least(value, u, limit):
     """The thinnest reading and the least of it, one-sided 95 % of a normal distribution."""
-    told = {"limit": limit, "conformity": None, "conformance": None}
+    recorded = {"limit": limit, "conformity": None, "conformance": None}
     if limit is not None:
         off = 0.0 if abs(value - limit) < 1e-9 else value - limit
         g = quantile(0.95, None)
-        told["conformity"] = ("proven_in" if off >= g * u else "in_not_proven") if off >= 0 else \
+        recorded["conformity"] = ("proven_in" if off >= g * u else "in_not_proven") if off >= 0 else \
             "proven_out" if -off > g * u else "out_not_proven"
-        told["conformance"] = float(stats.norm.cdf(off / u))
-    return told
+        recorded["conformance"] = float(stats.norm.cdf(off / u))
+    return recorded
 
 
 # A length with an error in the plane. Here the chance is summed over rays from the tip of the true
@@ -594,7 +594,7 @@ class Reach:
         self.floored = max(self.x, self.usual)
         self.estimate = self.u * length_at(self.x, 0.5, self.dof)
 
-    def told(self):
+    def recorded(self):
         turn = length_at(self.usual, 0.025, self.dof)
         low = length_at(self.x, 0.95, self.dof)
         low = low if low < turn else max(turn, length_at(self.x, 0.975, self.dof))
@@ -603,13 +603,13 @@ class Reach:
                 "low": low * self.u, "high": high * self.u}
 
     def against(self, limit):
-        told = {"limit": limit, "conformity": None, "conformance": None}
+        recorded = {"limit": limit, "conformity": None, "conformance": None}
         if limit is not None:
             sure = 1 - at_most(self.floored, limit / self.u, self.dof)
-            told["conformance"] = sure
-            told["conformity"] = "proven_in" if sure >= 0.95 else "in_not_proven" if sure >= 0.5 - 1e-9 else \
+            recorded["conformance"] = sure
+            recorded["conformity"] = "proven_in" if sure >= 0.95 else "in_not_proven" if sure >= 0.5 - 1e-9 else \
                 "out_not_proven" if sure >= 0.05 else "proven_out"
-        return told
+        return recorded
 
 
 def degrees(body):
@@ -622,12 +622,12 @@ def degrees(body):
 def by_place(job, kind, corner):
     """The last statement of each place, in order, by run."""
     found = {}
-    for at, k, body in job.told:
+    for at, k, body in job.recorded:
         if k == kind and body["corner"] == corner:
             found[body["run"], body["place"]] = (at, body)
     runs = {}
-    for (run, place), told in sorted(found.items()):
-        runs.setdefault(run, {})[place] = told
+    for (run, place), recorded in sorted(found.items()):
+        runs.setdefault(run, {})[place] = recorded
     return runs
 
 
@@ -762,10 +762,10 @@ class Run(Places):
         first = read[0][0] if read else None
 
         def gone(place, b):
-            """From the first place: with its told turns, else the short way round."""
+            """From the first place: with its recorded turns, else the short way round."""
             needle = number(b["divisions"])
-            told = b.get("turns") if place != first else 0
-            return needle + told * face - start if told is not None else near(needle, start) - start
+            recorded = b.get("turns") if place != first else 0
+            return needle + recorded * face - start if recorded is not None else near(needle, start) - start
         kept = [(p, b) for p, b in read if "left_out" not in b]
         self.off = any(abs(number(b["divisions"])) > face for _, b in read)
         short = face * self.division < UNSEEN_MM
@@ -806,7 +806,7 @@ def on_every_stud(job, corner, runs, run, studs):
     now = shape(run)
     if run.surface != "rotor" or now["open"] or studs is None:
         return None, None
-    bolts = [at for at, k, b in job.told if k == "moved" and any(
+    bolts = [at for at, k, b in job.recorded if k == "moved" and any(
         item["corner"] == corner and item["group"] == "hub_bolts" for item in b["items"])]
     off = bolts[0] if bolts else None
     earlier = [r for r in reversed(runs) if r.nth < run.nth and r.whole and r.cleaned == run.cleaned
@@ -814,7 +814,7 @@ def on_every_stud(job, corner, runs, run, studs):
     root = np.exp(2j * np.pi * np.arange(studs) / studs)
     here, m = run.stud - 1, now["waves"][0]
 
-    def told(basis, parts):
+    def recorded(basis, parts):
         """Each part is an arrow's own wave and its factor on every stud."""
         both = sum(factor * wave["arrow"] for wave, factor in parts)
         sure = [combined([(wave["u"] * abs(factor[s]), wave["dof"]) for wave, factor in parts]) for s in range(studs)]
@@ -824,7 +824,7 @@ def on_every_stud(job, corner, runs, run, studs):
             a, b = root[(other.stud - 1) % studs], root[here % studs]
             if abs(a - b) < 1e-9:
                 return None, None
-            return told("two_positions", [(shape(other)["waves"][0], (b - root) / (b - a)), (m, (root - a) / (b - a))])
+            return recorded("two_positions", [(shape(other)["waves"][0], (b - root) / (b - a)), (m, (root - a) / (b - a))])
     for other in earlier:
         if other.surface == "hub_face" and other.radius and run.radius and not shape(other)["open"]:
             hub, factor = shape(other)["waves"][0], run.radius / other.radius
@@ -832,7 +832,7 @@ def on_every_stud(job, corner, runs, run, studs):
             missed = abs(seen) * np.hypot(RULE_MM / other.radius, RULE_MM / run.radius)
             u, dof = combined([(hub["u"] * factor, hub["dof"]), (missed, None)])
             turn = root / root[here % studs]
-            return told("hub_and_rotor", [(m, turn), ({"arrow": seen, "u": u, "dof": dof}, 1 - turn)])
+            return recorded("hub_and_rotor", [(m, turn), ({"arrow": seen, "u": u, "dof": dof}, 1 - turn)])
     return None, None
 
 
@@ -857,14 +857,14 @@ def next_at_face(run, now, judged, limit, best, more):
 
 
 def face(job, corner, runs, run):
-    told = {"corner": corner, "run": run.nth, "surface": run.surface, "measured": None, "fault": run.fault}
+    recorded = {"corner": corner, "run": run.nth, "surface": run.surface, "measured": None, "fault": run.fault}
     if run.fault:
-        return told
+        return recorded
     same = [abs(run.mm[i] - run.mm[j]) for i in range(len(run.mm)) for j in range(i + 1, len(run.mm))
             if abs((run.deg[i] - run.deg[j] + 180) % 360 - 180) < 0.01]
     closure, tir, now = (max(same) if same else None), float(np.ptp(run.mm)), shape(run)
-    card = job.last("runout_limit", lambda b: b["surface"] == run.surface)
-    limit = number(card["most"]["number"]) * MM[card["most"]["unit"]] if card else None
+    spec = job.last("runout_limit", lambda b: b["surface"] == run.surface)
+    limit = number(spec["most"]["number"]) * MM[spec["most"]["unit"]] if spec else None
     judged, reach = {"limit": limit, "conformity": None, "conformance": None}, None
     if not now["open"]:
         known = np.hypot(job.dial_error(run.dial), closure or 0.0) / np.sqrt(3)
@@ -879,19 +879,19 @@ def face(job, corner, runs, run):
         near = min(a for a, _, _ in expected) + 1e-9 * largest
         best = next((s + 1, *one) for s, one in enumerate(expected) if one[0] <= near)
     wave = lambda w: {"amplitude": abs(w["arrow"]), "phase": w["phase"], "u": w["u"], "dof": w["dof"]}
-    told["measured"] = {
+    recorded["measured"] = {
         "mean": float(np.mean(run.mm)), "tir": tir, "closure": closure, "undetermined": now["open"],
         "shape": None if now["open"] else {
             "form": now["form"], "middle": now["middle"], "wobble": wave(now["waves"][0]),
             "warp": wave(now["waves"][1]) if now["waves"][1:] else None, "rms": now["rms"], "spare": now["spare"],
             "condition": now["condition"], "without_wobble": now["rest"], "high_spot": now["high"],
             "stands_out": now["out"]},
-        "runout": reach and reach.told(),
+        "runout": reach and reach.recorded(),
         "against": judged, "basis": basis, "best": best and best[0],
         "positions": expected and [{"stud": s + 1, "amplitude": a, "u": v} for s, (a, v, _) in enumerate(expected)],
         "next": "read_more" if now["open"] else next_at_face(
             run, now, judged["conformity"], limit, best, reach.mostly_scatter and len(run.mm) < 24)}
-    return told
+    return recorded
 
 
 # The rotor under a micrometer: its division, repeats no better than 2 um, right within 4 um.
@@ -902,9 +902,9 @@ STEP_MM = {"hundredth_mm": 0.01, "thousandth_mm": 0.001, "thou": 0.0254, "tenth_
 def rotor(job, corner, run, places):
     read = {p: number(b["thickness"]["number"]) * MM[b["thickness"]["unit"]]
             for p, (_, b) in places.items() if "thickness" in b}
-    told = {"corner": corner, "run": run, "measured": None, "fault": "too_few" if len(read) < 4 else None}
-    if told["fault"]:
-        return told
+    recorded = {"corner": corner, "run": run, "measured": None, "fault": "too_few" if len(read) < 4 else None}
+    if recorded["fault"]:
+        return recorded
     first = next(iter(places.values()))[1]
     step, count = STEP_MM[first["micrometer"]], first["places"]
     thin, thick = min(read, key=read.get), max(read, key=read.get)
@@ -917,23 +917,23 @@ def rotor(job, corner, run, places):
                 at[body["place"]] = degrees(body)
 
     def limit(name):
-        card = job.last("thickness_limit", lambda b: (b["axle"], b["bound"]) == (axle, name))
-        return number(card["value"]["number"]) * MM[card["value"]["unit"]] if card else None
+        spec = job.last("thickness_limit", lambda b: (b["axle"], b["bound"]) == (axle, name))
+        return number(spec["value"]["number"]) * MM[spec["value"]["unit"]] if spec else None
     u = combined([(0.002, None), (0.004 / np.sqrt(3), None), (step / np.sqrt(6), None)])[0]
     least = against_least(read[thin], u, limit("least"))
     now = shape(Places(list(read.values()), [at[p] for p in read], step))
     reach = None if now["open"] else Reach(*now["moves"], 0.0)
     varies = reach.against(limit("variation")) if reach else \
         {"limit": limit("variation"), "conformity": None, "conformance": None}
-    told["measured"] = {
+    recorded["measured"] = {
         "thinnest": read[thin], "thickest": read[thick], "range": read[thick] - read[thin], "u_of_thinnest": u,
-        "varies": reach and reach.told(), "undetermined": now["open"],
+        "varies": reach and reach.recorded(), "undetermined": now["open"],
         "thinnest_at": thin, "thickest_at": thick, "least": least, "variation": varies,
         "next": "new_rotor" if least["conformity"] in ("out_not_proven", "proven_out")
         else "machine" if varies["conformity"] == "proven_out"
         else "look_up" if None in (least["limit"], varies["limit"])
         else "go_on" if least["conformity"] == varies["conformity"] == "proven_in" else "measure_again"}
-    return told
+    return recorded
 
 
 def faces(job, corner, only=None):
@@ -993,15 +993,15 @@ def compare(path, ours, theirs, complaints):
     return 1
 
 
-def by_source(told):
+def by_source(recorded):
     """What the command said, the parts of each uncertainty by name: parts alike need no order."""
-    rested = [decision["inputs"] for decision in told["decisions"]]
+    rested = [decision["inputs"] for decision in recorded["decisions"]]
     every = [figures for of in rested for figures in of["sets"] + [of.get("together")]]
-    every += [one["proved"].get("set") for one in told["proofs"]]
+    every += [one["proved"].get("set") for one in recorded["proofs"]]
     for figures in every:
         if figures:
             figures["parts"] = {part.pop("source"): part for part in figures["parts"]}
-    return told
+    return recorded
 
 
 def seen(entry, by_id):
@@ -1021,16 +1021,16 @@ def opinion(log):
     job = Job(entries)
     decisions, proofs, found = [], [], []
     for entry in entries:
-        if told := entry["what"].get("decided"):
+        if recorded := entry["what"].get("decided"):
             then = seen(entry, by_id)
-            decisions.append({"entry": entry["id"], "corner": told["corner"], "nth": told["nth"], "rules": RULES,
-                              **decide(then, told["corner"]), "sets": sets(then)})
-        elif told := entry["what"].get("proved"):
-            proofs.append({"entry": entry["id"], "proved": proof(seen(entry, by_id), told["corner"])})
-        elif told := entry["what"].get("face_found"):
-            found.append({"entry": entry["id"], "found": faces(seen(entry, by_id), told["corner"], told["run"])[0]})
-        elif told := entry["what"].get("rotor_found"):
-            found.append({"entry": entry["id"], "found": rotors(seen(entry, by_id), told["corner"], told["run"])[0]})
+            decisions.append({"entry": entry["id"], "corner": recorded["corner"], "nth": recorded["nth"], "rules": RULES,
+                              **decide(then, recorded["corner"]), "sets": sets(then)})
+        elif recorded := entry["what"].get("proved"):
+            proofs.append({"entry": entry["id"], "proved": proof(seen(entry, by_id), recorded["corner"])})
+        elif recorded := entry["what"].get("face_found"):
+            found.append({"entry": entry["id"], "found": faces(seen(entry, by_id), recorded["corner"], recorded["run"])[0]})
+        elif recorded := entry["what"].get("rotor_found"):
+            found.append({"entry": entry["id"], "found": rotors(seen(entry, by_id), recorded["corner"], recorded["run"])[0]})
     corners = (job.last("corners") or {"corners": []})["corners"]
     return {"sets": sets(job), "decisions": decisions, "proofs": proofs, "found": found,
             "proved": [proved(job, corner) for corner in corners], **bench(job)}
@@ -1040,12 +1040,12 @@ def main(said):
     files = values = 0
     complaints = []
     for line in open(said, encoding="utf-8"):
-        told = json.loads(line)
-        with open(told["file"], encoding="utf-8") as file:
+        recorded = json.loads(line)
+        with open(recorded["file"], encoding="utf-8") as file:
             logs = json.load(file)["logs"]
-        for log, theirs in zip(logs, told["logs"], strict=True):
+        for log, theirs in zip(logs, recorded["logs"], strict=True):
             if log["kind"] == "job":
-                name, computed = told["file"], by_source(theirs["computed"])
+                name, computed = recorded["file"], by_source(theirs["computed"])
                 mine = opinion(log)
                 values += compare(name, mine, {key: computed[key] for key in mine}, complaints)
                 digests = sorted({sha256(canonical(entry)) for entry in log["entries"]})

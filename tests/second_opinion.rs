@@ -56,12 +56,12 @@ fn another_program_computes_the_same_from_the_file_alone() {
     every_case_occurs(&String::from_utf8(verify.stdout.clone()).unwrap());
     let said = folder.join("said.jsonl");
     std::fs::write(&said, &verify.stdout).unwrap();
-    let told = python::run("second_opinion.py", &[&said]);
+    let recorded = python::run("second_opinion.py", &[&said]);
     let expected = format!("{} files, ", files.len());
-    let last = told.lines().last().unwrap();
+    let last = recorded.lines().last().unwrap();
     assert!(
         last.starts_with(&expected) && last.ends_with(", 0 differ"),
-        "{told}"
+        "{recorded}"
     );
     // Numbers changed by a millionth of themselves are noticed.
     let text = String::from_utf8(verify.stdout).unwrap();
@@ -69,8 +69,8 @@ fn another_program_computes_the_same_from_the_file_alone() {
         .iter()
         .fold(text, |text, name| a_millionth_more(&text, name));
     std::fs::write(&said, wrong).unwrap();
-    let told = python::answer("second_opinion.py", &[&said]);
-    assert!(told.contains(" values, 3 differ"), "{told}");
+    let recorded = python::answer("second_opinion.py", &[&said]);
+    assert!(recorded.contains(" values, 3 differ"), "{recorded}");
 }
 
 /// The text with the first number of this name a little larger.

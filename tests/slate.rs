@@ -23,10 +23,10 @@ use hubslate::exchange::digest;
 use hubslate::exchange::wire::WireError;
 use hubslate::job::entry::{Entry, EntryId, Event, HandedOver, Photo as Photograph};
 use hubslate::job::fold;
-use hubslate::job::picture::{pictures, retaken};
+use hubslate::job::photo::{photos, retaken};
 use hubslate::platform::record::{Photo, Record, StoreError};
 use hubslate::slate::{
-    Kept, NotKept, compose, is_one_tap, keep, keep_bytes, log_id, read, records, sealed, undo,
+    SaveError, Saved, compose, is_one_tap, keep, keep_bytes, log_id, read, records, sealed, undo,
 };
 use hubslate::trade::wheel_end::{ItemKind, ItemState, Start, Step, StepKey};
 use record::{Job, Phone, item, log, moved, note, opened};
@@ -41,7 +41,7 @@ fn tap() -> Vec<Entry> {
 #[test]
 fn a_tap_in_the_journal_is_safe() {
     let store = Faulty::default();
-    assert_eq!(block_on(keep(&store, &tap())), Ok(Kept::Safe));
+    assert_eq!(block_on(keep(&store, &tap())), Ok(Saved::Safe));
     assert_eq!(store.in_journal(), records(&tap()).unwrap());
     assert_eq!(store.in_second(), records(&tap()).unwrap());
 }
@@ -50,7 +50,7 @@ fn a_tap_in_the_journal_is_safe() {
 fn a_tap_that_only_the_second_copy_took_is_not_yet_safe() {
     let store = Faulty::default();
     store.journal_fails(Some(FULL));
-    assert_eq!(block_on(keep(&store, &tap())), Ok(Kept::NotYetSafe(FULL)));
+    assert_eq!(block_on(keep(&store, &tap())), Ok(Saved::NotYetSafe(FULL)));
     assert_eq!(store.in_second().len(), 2);
 }
 
@@ -58,17 +58,17 @@ fn a_tap_that_only_the_second_copy_took_is_not_yet_safe() {
 fn a_tap_that_only_the_journal_took_is_safe() {
     let store = Faulty::default();
     store.second_fails(Some(FULL));
-    assert_eq!(block_on(keep(&store, &tap())), Ok(Kept::Safe));
+    assert_eq!(block_on(keep(&store, &tap())), Ok(Saved::Safe));
 }
 
 #[test]
-fn a_tap_that_neither_took_is_not_kept() {
+fn a_tap_that_neither_took_is_not_saved() {
     let store = Faulty::default();
     store.journal_fails(Some(DENIED));
     store.second_fails(Some(FULL));
     store.backup_fails(Some(FULL));
     let outcome = block_on(keep(&store, &tap()));
-    assert_eq!(outcome, Err(NotKept::Storage(DENIED)));
+    assert_eq!(outcome, Err(SaveError::Storage(DENIED)));
 }
 
 #[test]
@@ -78,7 +78,7 @@ fn a_tap_that_only_the_backup_journal_took_is_not_yet_safe() {
     store.second_fails(Some(FULL));
     let entries = tap();
     let outcome = block_on(keep(&store, &entries));
-    assert_eq!(outcome, Ok(Kept::NotYetSafe(DENIED)));
+    assert_eq!(outcome, Ok(Saved::NotYetSafe(DENIED)));
     // It comes back from there, and into the journal as soon as that works.
     store.journal_fails(None);
     let read = block_on(read(&store, &entries[0].log.0)).unwrap();
@@ -101,7 +101,7 @@ fn the_second_copy_is_written_in_the_same_tick_and_before_the_journal() {
     assert_eq!(store.calls().last(), Some(&"journal is durable"));
     assert_eq!(
         keeping.as_mut().poll(&mut context),
-        Poll::Ready(Ok(Kept::Safe))
+        Poll::Ready(Ok(Saved::Safe))
     );
 }
 
@@ -112,7 +112,7 @@ fn what_cannot_be_written_down_reaches_neither_place() {
     entries[1].what = Event::Unknown("{ cut off".to_owned());
     let id = entries[1].id.0.clone();
     let outcome = block_on(keep(&store, &entries));
-    assert_eq!(outcome, Err(NotKept::Wire(WireError::Malformed(id))));
+    assert_eq!(outcome, Err(SaveError::Wire(WireError::Malformed(id))));
     assert_eq!(store.calls(), Vec::<&str>::new());
 }
 
@@ -120,15 +120,15 @@ fn what_cannot_be_written_down_reaches_neither_place() {
 fn reading_joins_both_places_and_says_what_to_heal() {
     let store = Faulty::default();
     let entries = Phone::new("slate one", 7_000).tap(&[], vec![note("a"), note("b"), note("c")]);
-    let kept = records(&entries).unwrap();
-    store.put_journal(&kept[..2]);
-    store.put_second(&kept[1..]);
+    let saved = records(&entries).unwrap();
+    store.put_journal(&saved[..2]);
+    store.put_second(&saved[1..]);
     let read = block_on(read(&store, &log().0)).unwrap();
     assert_eq!(fold(read.entries.clone()), fold(entries));
     assert_eq!(read.entries.len(), 3, "the one in both places comes once");
-    assert_eq!(read.to_heal, kept[2..]);
+    assert_eq!(read.to_heal, saved[2..]);
     assert_eq!(read.unreadable, []);
-    for record in &kept {
+    for record in &saved {
         assert_eq!(
             read.texts.get(&record.id),
             Some(&record.text),
@@ -233,13 +233,13 @@ fn what_is_handed_over_is_all_before_it_with_what_the_tap_wrote_first() {
     let over = Event::HandedOver(HandedOver::NOW);
     let whats = vec![note("proof"), over, note("end")];
     let new = compose(&log(), &[], &phone.pen(), whats);
-    let told = sealed(&tap(), new.clone());
+    let recorded = sealed(&tap(), new.clone());
     let texts = |entries: &[Entry]| records(entries).unwrap().into_iter().map(|it| it.text);
     let seen = digest(texts(&tap()).chain(texts(&new[..1])));
     let expected = Event::HandedOver(HandedOver { digest: seen });
-    assert_eq!(told[1].what, expected);
-    assert_eq!([&told[0], &told[2]], [&new[0], &new[2]]);
-    assert_eq!(told[1].id, new[1].id);
+    assert_eq!(recorded[1].what, expected);
+    assert_eq!([&recorded[0], &recorded[2]], [&new[0], &new[2]]);
+    assert_eq!(recorded[1].id, new[1].id);
 }
 
 /// RFC 9562, section 5.7: 48 bits of Unix milliseconds, version 7, variant binary 10.
@@ -274,7 +274,7 @@ fn picture() -> Photo {
 }
 
 #[test]
-fn bytes_are_kept_under_their_digest_before_an_entry_can_name_them() {
+fn bytes_are_saved_under_their_digest_before_an_entry_can_name_them() {
     let store = Faulty::default();
     let sha256 = block_on(keep_bytes(&store, picture())).unwrap();
     // FIPS 180-2, appendix B.1.
@@ -289,22 +289,22 @@ fn where_there_is_no_room_for_bytes_there_is_no_entry_and_nothing_else_is_lost()
     let store = Faulty::default();
     block_on(keep(&store, &tap())).unwrap();
     store.bytes_fail(Some(FULL));
-    let kept = block_on(keep_bytes(&store, picture()));
-    assert_eq!(kept, Err(FULL), "no digest, so no entry can be made");
+    let saved = block_on(keep_bytes(&store, picture()));
+    assert_eq!(saved, Err(FULL), "no digest, so no entry can be made");
     assert_eq!(store.in_journal(), records(&tap()).unwrap());
     assert_eq!(store.in_second(), records(&tap()).unwrap());
     // Taps, which are small, are kept on; and the picture once there is room.
     let phone = Phone::new("slate one", 9_000);
     assert_eq!(
         block_on(keep(&store, &phone.clone().tap(&[], vec![note("y")]))),
-        Ok(Kept::Safe)
+        Ok(Saved::Safe)
     );
     store.bytes_fail(None);
     assert!(block_on(keep_bytes(&store, picture())).is_ok());
 }
 
 #[test]
-fn undo_of_a_second_picture_brings_the_first_back() {
+fn undo_of_a_second_photo_brings_the_first_back() {
     let shot = |sha256: &str| Photograph {
         step: StepKey::at(Step::StandPhoto, record::HERE),
         sha256: sha256.to_owned(),
@@ -314,7 +314,7 @@ fn undo_of_a_second_picture_brings_the_first_back() {
     };
     let there = |job: &Job| -> Vec<String> {
         let sheet = job.sheet();
-        let all = pictures(&sheet).map(|(_, photo)| photo.sha256.clone());
+        let all = photos(&sheet).map(|(_, photo)| photo.sha256.clone());
         all.collect()
     };
     let mut job = Job::opened();

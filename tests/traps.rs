@@ -17,7 +17,7 @@ mod technician;
 use hubslate::job::entry::{Carried, Event, Quantity, Reply};
 use hubslate::job::judge;
 use hubslate::job::kit::first_kit;
-use hubslate::trade::play::{Conformity, Mark, WhyNot};
+use hubslate::trade::play::{Conformity, ReadingFlag, WhyNot};
 use hubslate::trade::wheel_end::{Choice, NotDoneReason, SetName, Step, StepKey, When};
 use hubslate::units::{System, TemperatureUnit, Typed};
 use record::{HERE, Job};
@@ -42,7 +42,7 @@ fn read_with(answers: &[(StepKey, Reply)]) -> Job {
 }
 
 #[track_caller]
-fn marked(answers: &[(StepKey, Reply)], mark: Mark, refuses: bool) {
+fn marked(answers: &[(StepKey, Reply)], mark: ReadingFlag, refuses: bool) {
     let before = judge::measured(&read_with(&[]).sheet(), HERE, FIRST);
     let before = before.unwrap().unwrap();
     assert!(
@@ -52,7 +52,7 @@ fn marked(answers: &[(StepKey, Reply)], mark: Mark, refuses: bool) {
     let sheet = read_with(answers).sheet();
     let measured = judge::measured(&sheet, HERE, FIRST).unwrap().unwrap();
     assert!(measured.set.marks().contains(&mark), "{mark:?} is missing");
-    let refused = measured.conformity == Conformity::NoComparison(WhyNot::Mark(mark));
+    let refused = measured.conformity == Conformity::NoComparison(WhyNot::ReadingFlag(mark));
     assert_eq!(refused, refuses, "{mark:?}: {:?}", measured.conformity);
 }
 
@@ -64,25 +64,25 @@ fn picked(step: Step, pick: Choice) -> (StepKey, Reply) {
 fn what_is_no_play_is_not_compared() {
     marked(
         &[picked(Step::NutFound, Choice::NutSlack)],
-        Mark::NutSlack,
+        ReadingFlag::NutSlack,
         true,
     );
     let on = (at(Step::WheelOff), Reply::NotDone(NotDoneReason::WillNotGo));
-    marked(&[on], Mark::WheelFitted, true);
+    marked(&[on], ReadingFlag::WheelFitted, true);
     marked(
         &[picked(Step::RigPush, Choice::BaseElsewhere)],
-        Mark::BaseNotOnKnuckle,
+        ReadingFlag::BaseNotOnKnuckle,
         true,
     );
     let untested = (at(Step::RigPush), Reply::NotDone(NotDoneReason::NoTime));
-    marked(&[untested], Mark::FlexNotTested, true);
+    marked(&[untested], ReadingFlag::FlexNotTested, true);
 }
 
 #[test]
-fn what_may_mislead_is_told_beside_the_reading() {
+fn what_may_mislead_is_reported_beside_the_reading() {
     marked(
         &[picked(Step::NutFound, Choice::NutRetorqued)],
-        Mark::NutHadBeenLoosened,
+        ReadingFlag::NutHadBeenLoosened,
         false,
     );
     let heat = |number, unit| {
@@ -90,10 +90,14 @@ fn what_may_mislead_is_told_beside_the_reading() {
         let reply = Reply::Number(Quantity::Temperature(typed));
         [(StepKey::once(Step::HeatHere), reply)]
     };
-    marked(&heat("60", TemperatureUnit::Celsius), Mark::HotHub, false);
+    marked(
+        &heat("60", TemperatureUnit::Celsius),
+        ReadingFlag::HotHub,
+        false,
+    );
     marked(
         &heat("140", TemperatureUnit::Fahrenheit),
-        Mark::HotHub,
+        ReadingFlag::HotHub,
         false,
     );
     let carried = |due: &str| {
@@ -106,9 +110,12 @@ fn what_may_mislead_is_told_beside_the_reading() {
         let mut job = read_with(&[]);
         job.tap(vec![carried(due)]);
         let measured = judge::measured(&job.sheet(), HERE, FIRST).unwrap().unwrap();
-        assert_eq!(measured.set.marks().contains(&Mark::GaugeOverdue), overdue);
+        assert_eq!(
+            measured.set.marks().contains(&ReadingFlag::GaugeOverdue),
+            overdue
+        );
     }
     let warm = read_with(&heat("59", TemperatureUnit::Celsius)).sheet();
     let measured = judge::measured(&warm, HERE, FIRST).unwrap().unwrap();
-    assert!(!measured.set.marks().contains(&Mark::HotHub));
+    assert!(!measured.set.marks().contains(&ReadingFlag::HotHub));
 }

@@ -25,9 +25,9 @@ mod runout_rules;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
-    BrakeHeld, Decision, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Mark,
-    Measured, Method, Place, ReadingSet, RigFacts, Road, RoadSigns, Round, StopSign, Swerve, Test,
-    Verdict, Way, card_apart, decide, join, road,
+    BrakeHeld, Decision, Dial, Divisions, Evidence, Felt, Heat, IndicatorError, Limit, Measured,
+    Method, Place, ReadingFlag, ReadingSet, RigFacts, Road, RoadSigns, Round, StopSign, Swerve,
+    Test, Verdict, Way, decide, join, road, spec_apart,
 };
 use hubslate::units::{Length, LengthUnit};
 use proptest::collection::vec;
@@ -43,7 +43,7 @@ fn mm(value: f64) -> Length {
 #[derive(Clone, Debug)]
 struct Known {
     sets: Vec<Set>,
-    card: Option<Limit>,
+    spec: Option<Limit>,
     roughness: Answer,
     noise: Answer,
     felt: Option<Felt>,
@@ -68,7 +68,7 @@ const ROCKED: Way = Way {
 };
 
 impl Set {
-    fn measured(&self, card: Option<&Limit>) -> Measured {
+    fn measured(&self, spec: Option<&Limit>) -> Measured {
         let rounds: Vec<Round> = self
             .pulls
             .iter()
@@ -77,7 +77,7 @@ impl Set {
         let marks = if self.pushed {
             vec![]
         } else {
-            vec![Mark::FlexNotTested]
+            vec![ReadingFlag::FlexNotTested]
         };
         let set = ReadingSet::read(Dial::HUNDREDTH_MM, self.way, &rounds, marks).unwrap();
         let rig = RigFacts {
@@ -85,18 +85,18 @@ impl Set {
             flex: mm(0.0025),
             temperature: None,
         };
-        Measured::of(set, &rig, card, &Limit::HOUSE)
+        Measured::of(set, &rig, spec, &Limit::HOUSE)
     }
 }
 
 impl Known {
     fn verdict(&self) -> Verdict {
-        let card = self.card.as_ref();
-        let sets: Vec<Measured> = self.sets.iter().map(|set| set.measured(card)).collect();
+        let spec = self.spec.as_ref();
+        let sets: Vec<Measured> = self.sets.iter().map(|set| set.measured(spec)).collect();
         decide(&Evidence {
             sets: sets.iter().map(|set| set.conformity).collect(),
             joined: join(&sets).map(|both| both.conformity),
-            card_apart: card_apart(&sets),
+            spec_apart: spec_apart(&sets),
             roughness: self.roughness,
             noise: self.noise,
             felt: self.felt,
@@ -123,7 +123,7 @@ fn set() -> impl Strategy<Value = Set> {
     })
 }
 
-fn card() -> impl Strategy<Value = Limit> {
+fn spec() -> impl Strategy<Value = Limit> {
     let value = select(vec![0.0, 0.01, 0.03, 0.05, 0.1, 0.2]);
     let way = prop_oneof![3 => Just(Way::DEFAULT), 1 => Just(ROCKED)];
     (value, way).prop_map(|(value, way)| Limit::manufacturer(mm(value), way).unwrap())
@@ -144,19 +144,19 @@ fn known() -> impl Strategy<Value = Known> {
     let stops = prop_oneof![4 => Just(vec![]), 1 => stops];
     (
         vec(set(), 0..3),
-        option::of(card()),
+        option::of(spec()),
         looked,
         signs,
         select(Heat::ALL),
         stops,
         answers,
     )
-        .prop_map(|(sets, card, looked, signs, heat, stop_signs, _)| {
+        .prop_map(|(sets, spec, looked, signs, heat, stop_signs, _)| {
             let (roughness, noise, felt, brake_held) = looked;
             let (speed, swerve, coast, surface) = signs;
             Known {
                 sets,
-                card,
+                spec,
                 roughness,
                 noise,
                 felt,
@@ -197,7 +197,7 @@ enum Worse {
     LargestReadingLarger(u32),
     BasesNotPushed,
     NoDial,
-    CardForAnotherWay,
+    SpecForAnotherMethod,
     LowerLimit,
     ZeroLimit,
     SecondSetThatCannotBeCompared,
@@ -222,7 +222,7 @@ fn worse() -> impl Strategy<Value = Worse> {
         Worse::HeatUnknown,
         Worse::BasesNotPushed,
         Worse::NoDial,
-        Worse::CardForAnotherWay,
+        Worse::SpecForAnotherMethod,
         Worse::LowerLimit,
         Worse::ZeroLimit,
         Worse::SecondSetThatCannotBeCompared,
@@ -305,22 +305,22 @@ impl Worse {
                     set.pushed = false;
                 }
             }
-            Self::CardForAnotherWay
-                if known.card.is_none() && known.sets.iter().all(|s| s.way == Way::DEFAULT) =>
+            Self::SpecForAnotherMethod
+                if known.spec.is_none() && known.sets.iter().all(|s| s.way == Way::DEFAULT) =>
             {
-                worse.card = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
+                worse.spec = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
             }
             Self::LowerLimit => {
-                let limit = known.card.unwrap_or(Limit::HOUSE);
+                let limit = known.spec.unwrap_or(Limit::HOUSE);
                 let lower = limit.value.times(0.5);
-                worse.card = Some(Limit::manufacturer(lower, limit.way).unwrap());
+                worse.spec = Some(Limit::manufacturer(lower, limit.way).unwrap());
                 if limit.value < mm(0.001) {
                     return None;
                 }
             }
             Self::ZeroLimit => {
-                let way = known.card.map_or(Limit::HOUSE.way, |card| card.way);
-                worse.card = Some(Limit::manufacturer(Length::ZERO, way).unwrap());
+                let way = known.spec.map_or(Limit::HOUSE.way, |spec| spec.way);
+                worse.spec = Some(Limit::manufacturer(Length::ZERO, way).unwrap());
             }
             Self::SecondSetThatCannotBeCompared if known.sets.len() == 1 => {
                 let mut second = known.sets[0].clone();
@@ -334,8 +334,8 @@ impl Worse {
 }
 
 fn no_set_speaks_against(known: &Known) -> bool {
-    let card = known.card.as_ref();
-    let sets = known.sets.iter().map(|set| set.measured(card));
+    let spec = known.spec.as_ref();
+    let sets = known.sets.iter().map(|set| set.measured(spec));
     !sets.into_iter().any(|set| set.conformity.is_over())
 }
 
@@ -375,17 +375,17 @@ proptest! {
     }
 }
 
-/// The case that was found: pulls of 0.20 mm are over the default limit, and a card for another
+/// The case that was found: pulls of 0.20 mm are over the default limit, and a spec for another
 /// method took that away.
 #[test]
-fn a_card_for_another_method_does_not_clear_what_the_default_limit_condemns() {
+fn a_spec_for_another_method_does_not_clear_what_the_default_limit_condemns() {
     let mut known = Known {
         sets: vec![Set {
             pulls: vec![200; 3],
             way: Way::DEFAULT,
             pushed: true,
         }],
-        card: None,
+        spec: None,
         roughness: Answer::No,
         noise: Answer::No,
         felt: Some(Felt::Nothing),
@@ -400,11 +400,11 @@ fn a_card_for_another_method_does_not_clear_what_the_default_limit_condemns() {
         stop_signs: vec![],
     };
     assert_eq!(known.decision(), Decision::Replace);
-    known.card = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
+    known.spec = Some(Limit::manufacturer(mm(0.5), ROCKED).unwrap());
     let verdict = known.verdict();
     assert_eq!(verdict.decision, Decision::Replace);
     assert_eq!(verdict.not_done, [Test::Dial]);
-    // The same way round the limit: within the default limit, with a card not met, it is watched.
+    // The same way round the limit: within the default limit, with a spec not met, it is watched.
     known.sets[0].pulls = vec![20; 3];
     assert_eq!(known.decision(), Decision::Watch);
     let why = hubslate::trade::play::WhyNot::Way(Difference::Method);

@@ -32,8 +32,8 @@ fn asked() -> Job {
 fn point(job: &Job, key: StepKey) -> Option<HoldPoint> {
     let sheet = job.sheet();
     let steps = steps(&sheet);
-    let spec = steps.iter().find(|spec| spec.key == key).unwrap();
-    held(&sheet, &steps, spec).map(|held| held.point)
+    let planned = steps.iter().find(|planned| planned.key == key).unwrap();
+    held(&sheet, &steps, planned).map(|held| held.point)
 }
 
 fn waited(yes: bool) -> Job {

@@ -28,7 +28,7 @@ use hubslate::slate::undo;
 use hubslate::trade::fastening::MishapKind;
 use hubslate::trade::play::Decision;
 use hubslate::trade::wheel_end::{
-    Form, HoldPoint, Item, ItemKind, ItemState, NotDoneReason, NutPosition, Start, StepSpec,
+    Form, HoldPoint, Item, ItemKind, ItemState, NotDoneReason, NutPosition, PlannedStep, Start,
 };
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -112,14 +112,14 @@ impl Walk {
         let of = |place: usize| all[place % all.len()].clone();
         match act {
             Act::Next => {
-                if let Some(spec) = next(&sheet, &all).cloned() {
-                    self.work(&spec);
+                if let Some(planned) = next(&sheet, &all).cloned() {
+                    self.work(&planned);
                 }
             }
             Act::Skip => {
-                if let Some(spec) = next(&sheet, &all) {
+                if let Some(planned) = next(&sheet, &all) {
                     let reply = Reply::NotDone(NotDoneReason::Other);
-                    self.tap(vec![Event::Answered(spec.key, reply)]);
+                    self.tap(vec![Event::Answered(planned.key, reply)]);
                 }
             }
             Act::Jump(place) if matches!(of(*place).form, Form::Do | Form::Turn(_)) => {
@@ -129,8 +129,8 @@ impl Walk {
                 self.tap(vec![Event::Pass(of(*place).key)]);
             }
             Act::Break(place, item, kind, yes) => {
-                let spec = of(*place);
-                let kinds = possible(&sheet, &[&spec]);
+                let planned = of(*place);
+                let kinds = possible(&sheet, &[&planned]);
                 if !kinds.is_empty() {
                     let (kind, items) = &kinds[kind % kinds.len()];
                     let (item, step) = items[item % items.len()];
@@ -142,7 +142,7 @@ impl Walk {
                         minutes: 30,
                     })]);
                     self.tap(vec![Event::Consent(Consent {
-                        step: spec.key,
+                        step: planned.key,
                         scope: Scope::Extra,
                         yes: *yes,
                         how: How::Spoken,
@@ -151,10 +151,11 @@ impl Walk {
                 }
             }
             Act::Mend => {
-                let spec = next(&sheet, &all);
-                let broken = spec.and_then(|spec| Some((spec, in_the_way(&sheet, spec)?)));
-                if let Some((spec, mishap)) = broken {
-                    self.tap(mended(spec, mishap.item));
+                let planned = next(&sheet, &all);
+                let broken =
+                    planned.and_then(|planned| Some((planned, in_the_way(&sheet, planned)?)));
+                if let Some((planned, mishap)) = broken {
+                    self.tap(mended(planned, mishap.item));
                 }
             }
             Act::Also(back) => self.also(*back),
@@ -169,14 +170,16 @@ impl Walk {
     }
 
     /// One tap at a step: the next fastener where some are turned.
-    fn work(&mut self, spec: &StepSpec) {
+    fn work(&mut self, planned: &PlannedStep) {
         let sheet = self.job.sheet();
-        let whats = match spec.form {
-            Form::Turn(group) => match Turning::of(&sheet, spec, group).and_then(|it| it.tap()) {
-                Some(what) => vec![what],
-                None => return,
-            },
-            _ => answer(&sheet, spec, self.story),
+        let whats = match planned.form {
+            Form::Turn(group) => {
+                match Turning::of(&sheet, planned, group).and_then(|it| it.tap()) {
+                    Some(what) => vec![what],
+                    None => return,
+                }
+            }
+            _ => answer(&sheet, planned, self.story),
         };
         self.tap(whats);
     }
@@ -186,12 +189,12 @@ impl Walk {
         let named = sheet.loose().into_iter().map(|(item, _)| item);
         let off: Vec<Item> = named.filter(|item| item.group == ItemKind::Other).collect();
         match (back, off.first(), next(&sheet, &steps(&sheet))) {
-            (true, Some(item), Some(spec)) => self.tap(vec![put_back(spec.key, *item, None)]),
+            (true, Some(item), Some(planned)) => self.tap(vec![put_back(planned.key, *item, None)]),
             (false, None, _) => {
                 if let Some(item) = next_place(&sheet, HERE) {
                     let name = "hose bracket".to_owned();
-                    let card = None;
-                    self.tap(vec![Event::Also(Also { item, name, card })]);
+                    let spec = None;
+                    self.tap(vec![Event::Also(Also { item, name, spec })]);
                 }
             }
             _ => {}
@@ -207,8 +210,8 @@ impl Walk {
                 Event::Moved(moved) => {
                     for item in &moved.items {
                         let turned = moved.step.step.code().starts_with("turn_");
-                        let at_its_card = !item.group.is_fastener() || turned;
-                        back.insert(*item, moved.to == ItemState::Done && at_its_card);
+                        let at_its_spec = !item.group.is_fastener() || turned;
+                        back.insert(*item, moved.to == ItemState::Done && at_its_spec);
                     }
                 }
                 Event::Also(also) => {
@@ -255,7 +258,10 @@ fn the_loose_list_is_empty_exactly_if_each_item_came_back() {
         let sheet = walk.job.sheet();
         let loose: BTreeSet<Item> = sheet.loose().into_iter().map(|(item, _)| item).collect();
         prop_assert_eq!(&loose, &walk.not_back());
-        if let Some(end) = steps(&sheet).iter().find(|spec| spec.form == Form::End) {
+        if let Some(end) = steps(&sheet)
+            .iter()
+            .find(|planned| planned.form == Form::End)
+        {
             let held = held(&sheet, &steps(&sheet), end);
             let by_loose = held.is_some_and(|held| held.point == HoldPoint::Loose);
             prop_assert!(!loose.is_empty() || !by_loose);

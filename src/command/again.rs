@@ -64,16 +64,16 @@ fn line(
     });
     let findings = logs.iter().flat_map(|log| &log.findings);
     let remarks = logs.iter().flat_map(|log| &log.remarks);
-    let mut told: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
-    told.extend(remarks.map(|remark| remark.say(LANG)));
-    told.extend(held.map(source::told).unwrap_or_default());
+    let mut recorded: Vec<String> = findings.map(|finding| finding.say(LANG)).collect();
+    recorded.extend(remarks.map(|remark| remark.say(LANG)));
+    recorded.extend(held.map(source::recorded).unwrap_or_default());
     // What holds for every log of a file is said once.
     let mut said = BTreeSet::new();
-    told.retain(|sentence| said.insert(sentence.clone()));
-    if told.is_empty() {
+    recorded.retain(|sentence| said.insert(sentence.clone()));
+    if recorded.is_empty() {
         format!("{name}: {head}")
     } else {
-        format!("{name}: {head}: {}", told.join("; "))
+        format!("{name}: {head}: {}", recorded.join("; "))
     }
 }
 

@@ -20,7 +20,7 @@ use hubslate::exchange::gather::{Gathered, Union};
 use hubslate::exchange::invoices::invoices;
 use hubslate::exchange::table::{lines, table};
 use hubslate::exchange::wire::decode;
-use hubslate::exchange::{ImportError, KeptText, LogKind, export, read};
+use hubslate::exchange::{ImportError, LogKind, SavedText, export, read};
 use hubslate::job::entry::Entry;
 use hubslate::job::{JobState, fold};
 use hubslate::text::{self, Lang, Outside, Verified};
@@ -105,7 +105,7 @@ fn why(error: &ImportError) -> String {
     }
 }
 
-fn entry(record: &KeptText) -> Option<Entry> {
+fn entry(record: &SavedText) -> Option<Entry> {
     decode(&record.text).ok()
 }
 
@@ -119,7 +119,7 @@ struct Gathering {
     /// Invoice numbers that cannot be right.
     numbers: Vec<String>,
     /// Pictures and voice notes of the zips among them, by their digest.
-    kept: BTreeMap<String, (Wanted, Vec<u8>)>,
+    saved: BTreeMap<String, (Wanted, Vec<u8>)>,
     /// What is to be known about those that are changed or missing, and about what of a rescue file
     /// cannot be read.
     left_out: Vec<String>,
@@ -131,7 +131,7 @@ fn gather(files: &[PathBuf], as_json: bool) -> Gathering {
         refused: false,
         erased: Vec::new(),
         numbers: Vec::new(),
-        kept: BTreeMap::new(),
+        saved: BTreeMap::new(),
         left_out: Vec::new(),
     };
     for path in files {
@@ -160,19 +160,19 @@ impl Gathering {
         let incoming = read(&content.text).map_err(|error| why(&error))?;
         self.all.take(&incoming);
         let file = path.display();
-        for told in incoming.rescue.iter().flat_map(|rescue| rescue.say(LANG)) {
+        for recorded in incoming.rescue.iter().flat_map(|rescue| rescue.say(LANG)) {
             self.refused = true;
-            self.left_out.push(format!("{file}: {told}"));
+            self.left_out.push(format!("{file}: {recorded}"));
         }
         let Some(held) = content.held else {
             return Ok(());
         };
         self.refused |= !held.changed.is_empty();
-        let told = source::told(&held).into_iter().skip(1);
+        let recorded = source::recorded(&held).into_iter().skip(1);
         self.left_out
-            .extend(told.map(|told| format!("{file}: {told}")));
+            .extend(recorded.map(|recorded| format!("{file}: {recorded}")));
         for (wanted, bytes) in held.there {
-            self.kept
+            self.saved
                 .insert(wanted.sha256.clone(), (wanted, bytes.to_vec()));
         }
         Ok(())
@@ -181,11 +181,11 @@ impl Gathering {
     /// A zip of the file and of every picture that it names and that came.
     fn packed(&self, text: &str, out: &Path) -> Result<Vec<u8>, String> {
         let wanted = bundle::wanted_in(text);
-        let kept = wanted.iter().filter_map(|one| self.kept.get(&one.sha256));
-        let kept: Vec<(Wanted, Vec<u8>)> = kept.cloned().collect();
+        let saved = wanted.iter().filter_map(|one| self.saved.get(&one.sha256));
+        let saved: Vec<(Wanted, Vec<u8>)> = saved.cloned().collect();
         let job = out.with_extension("json");
         let job = job.file_name().unwrap_or_default().to_string_lossy();
-        bundle::write(&job, text, &kept).map_err(|error| format!("{error:?}"))
+        bundle::write(&job, text, &saved).map_err(|error| format!("{error:?}"))
     }
 
     /// The text of what is made, or why it cannot be.
@@ -259,16 +259,16 @@ impl Gathering {
         let mut notes = self.notes(&unions);
         notes.extend(self.left_out.iter().cloned());
         notes.extend(self.numbers.iter().cloned());
-        if !self.kept.is_empty() && !is_zip(out) {
-            notes.push(say(Verified::PicturesLeftOut(self.kept.len())));
+        if !self.saved.is_empty() && !is_zip(out) {
+            notes.push(say(Verified::PhotosLeftOut(self.saved.len())));
         }
         let logs = unions.len();
         if as_json {
             let file = out.display().to_string();
-            let told = json!({
+            let recorded = json!({
                 "file": file, "status": "written", "logs": logs, "entries": entries, "notes": notes,
             });
-            tell(&told.to_string());
+            tell(&recorded.to_string());
         } else {
             let head = say(Verified::Written { logs, entries });
             tell(&format!("{}: {head}", out.display()));

@@ -51,19 +51,19 @@ impl Source {
 }
 
 /// What is to be said of the pictures of a zip.
-pub fn told(held: &Held) -> Vec<String> {
-    let mut told = vec![say(Verified::PicturesThere(held.there.len()))];
+pub fn recorded(held: &Held) -> Vec<String> {
+    let mut recorded = vec![say(Verified::PhotosThere(held.there.len()))];
     let changed = held.changed.iter();
-    told.extend(changed.map(|name| say(Verified::PictureChanged(name))));
-    told.extend(held.missing.iter().map(|one| {
+    recorded.extend(changed.map(|name| say(Verified::PhotoChanged(name))));
+    recorded.extend(held.missing.iter().map(|one| {
         let step = one.step.code();
         let sha256 = &one.sha256;
-        say(Verified::PictureMissing {
+        say(Verified::PhotoMissing {
             sha256,
             step: &step,
         })
     }));
-    told
+    recorded
 }
 
 /// The same for a script.

@@ -67,7 +67,7 @@ pub fn clock_face() -> Drawing {
 }
 
 /// Kept: a full slate with a tick.
-pub fn kept() -> Drawing {
+pub fn saved() -> Drawing {
     let mut drawing = Drawing::new(SIZE, SIZE);
     drawing.rect((8.0, 4.0, 32.0, 40.0), 4.0, Ink::LINE);
     drawing.polyline(&[(15.0, 25.0), (22.0, 32.0), (33.0, 16.0)], Ink::BOLD);
@@ -75,7 +75,7 @@ pub fn kept() -> Drawing {
 }
 
 /// Not kept: a slate broken across, nothing on it.
-pub fn not_kept() -> Drawing {
+pub fn not_saved() -> Drawing {
     let mut drawing = Drawing::new(SIZE, SIZE);
     drawing.pen(
         "M 8 20 V 8 C 8 5 9 4 12 4 H 36 C 39 4 40 5 40 8 V 14 L 31 22 L 25 15 L 16 24 Z",

@@ -32,10 +32,10 @@ pub mod star;
 pub mod strip;
 mod svg;
 
-pub use crate::trade::wheel_end::Picture;
+pub use crate::trade::wheel_end::StepDrawing;
 pub use shape::Drawing;
 
-impl Picture {
+impl StepDrawing {
     /// The picture as geometry.
     pub fn drawing(self) -> Drawing {
         match self {
@@ -74,8 +74,8 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_picture_is_sound() {
-        for picture in Picture::ALL {
+    fn every_step_drawing_is_sound() {
+        for picture in StepDrawing::ALL {
             sound(picture.code(), &picture.drawing());
         }
     }
@@ -87,8 +87,8 @@ mod tests {
             icon::note(),
             icon::photo(),
             icon::clock_face(),
-            icon::kept(),
-            icon::not_kept(),
+            icon::saved(),
+            icon::not_saved(),
             icon::keeping(),
         ];
         for icon in icons {

@@ -8,7 +8,7 @@
 //! emptied. A later line wins over an earlier one, so that both may be read.
 
 use super::confirmation::numbered as device_number;
-use super::envelope::{KeptText, digest, sha256_hex};
+use super::envelope::{SavedText, digest, sha256_hex};
 use super::json::{form, read, written};
 use crate::map::OrderedMap;
 use crate::sorted::Sorted;
@@ -141,8 +141,8 @@ impl Backup {
                 }
             }
             Line::Body((log, id, text)) => {
-                if let Some(kept) = self.log(log).texts.get_mut(&id) {
-                    *kept = text;
+                if let Some(saved) = self.log(log).texts.get_mut(&id) {
+                    *saved = text;
                 }
             }
             Line::Counted(numbers) => {
@@ -177,11 +177,11 @@ impl Backup {
     }
 
     /// The entries of a log that are here, by id.
-    pub fn entries(&self, log: &str) -> Vec<KeptText> {
+    pub fn entries(&self, log: &str) -> Vec<SavedText> {
         let copy = self.logs.get(log);
         let texts = copy.into_iter().flat_map(|copy| &copy.texts);
         texts
-            .map(|(id, text)| KeptText {
+            .map(|(id, text)| SavedText {
                 log: log.to_owned(),
                 id: id.clone(),
                 text: text.clone(),
@@ -214,7 +214,7 @@ impl Backup {
         let closed = copy.digest.as_ref().filter(|_| copy.texts.is_empty());
         match closed {
             _ if copy.doubted => false,
-            Some(kept) if texts.len() == copy.must => *kept == digest(texts),
+            Some(saved) if texts.len() == copy.must => *saved == digest(texts),
             _ => copy.must <= texts.len(),
         }
     }
@@ -285,12 +285,12 @@ impl Backup {
 }
 
 /// The line of a tap: its entries, and how many entries their log has with them.
-pub fn tap(entries: &[KeptText], must: usize) -> String {
-    let entry = |kept: &KeptText| (kept.log.clone(), kept.id.clone(), kept.text.clone());
+pub fn tap(entries: &[SavedText], must: usize) -> String {
+    let entry = |saved: &SavedText| (saved.log.clone(), saved.id.clone(), saved.text.clone());
     let mut logs: Vec<(String, usize)> = Vec::new();
-    for kept in entries {
-        if logs.iter().all(|(log, _)| *log != kept.log) {
-            logs.push((kept.log.clone(), must));
+    for saved in entries {
+        if logs.iter().all(|(log, _)| *log != saved.log) {
+            logs.push((saved.log.clone(), must));
         }
     }
     line(&Line::Tap((entries.iter().map(entry).collect(), logs)))
@@ -339,8 +339,8 @@ pub fn gone(log: &str) -> String {
 }
 
 /// The line of a text that took the place of another.
-pub fn body(kept: &KeptText) -> String {
-    let KeptText { log, id, text } = kept.clone();
+pub fn body(saved: &SavedText) -> String {
+    let SavedText { log, id, text } = saved.clone();
     line(&Line::Body((log, id, text)))
 }
 
@@ -356,8 +356,8 @@ fn sum(json: &str) -> String {
 }
 
 fn checked(text: &str) -> Option<Line> {
-    let (kept, json) = text.split_once(' ')?;
-    let same = kept == sum(json);
+    let (saved, json) = text.split_once(' ')?;
+    let same = saved == sum(json);
     read(json).filter(|_| same)
 }
 

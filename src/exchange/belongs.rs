@@ -10,11 +10,11 @@ use crate::map::OrderedMap;
 
 /// Whether a log of this kind may hold this.
 pub(super) const fn belongs(kind: LogKind, what: &Event) -> bool {
-    use LogKind::{CardBook, Confirmation, Job, Shop, VanKit};
+    use LogKind::{Confirmation, Job, Shop, SpecLibrary, VanKit};
     match what {
         // These say nothing of their own, or nothing that is understood here.
         Event::Strike(_) | Event::Erased(_) | Event::LetGo(_) | Event::Unknown(_) => true,
-        Event::Vehicle(..) | Event::Card(_) => matches!(kind, Job | CardBook),
+        Event::Vehicle(..) | Event::Spec(_) => matches!(kind, Job | SpecLibrary),
         Event::Carried(_) | Event::Stock(_) => matches!(kind, Job | VanKit),
         Event::Shop(_) => matches!(kind, Job | Shop),
         Event::Confirmation(_) => matches!(kind, Job | Confirmation),

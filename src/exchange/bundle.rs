@@ -115,10 +115,10 @@ pub fn name(wanted: &Wanted) -> String {
 ///
 /// # Errors
 /// [`BundleError::NotWritten`].
-pub fn write(job: &str, text: &str, kept: &[(Wanted, Vec<u8>)]) -> Result<Vec<u8>, BundleError> {
+pub fn write(job: &str, text: &str, saved: &[(Wanted, Vec<u8>)]) -> Result<Vec<u8>, BundleError> {
     let mut zip = ZipArchiveWriter::new(Vec::new());
     store(&mut zip, job, text.as_bytes())?;
-    for (wanted, bytes) in kept {
+    for (wanted, bytes) in saved {
         store(&mut zip, &name(wanted), bytes)?;
     }
     zip.finish().map_err(|_| BundleError::NotWritten)

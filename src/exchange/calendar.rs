@@ -78,7 +78,7 @@ fn event(
         .unwrap_or_default();
     let title = format!("{} {vehicle}", text::due_kind(lang, due.kind));
     let title = title.trim_end();
-    let told = match due.kind {
+    let recorded = match due.kind {
         DueKind::Recheck => escaped(title),
         DueKind::Retorque => escaped(&retorque_sentence(lang, format, sheet, due)),
     };
@@ -93,7 +93,7 @@ fn event(
         format!("DTSTAMP:{date}T{time}00Z"),
         format!("DTSTART;VALUE=DATE:{day}"),
         format!("SUMMARY:{title}"),
-        format!("DESCRIPTION:{told}"),
+        format!("DESCRIPTION:{recorded}"),
         "TRANSP:TRANSPARENT".to_owned(),
         "BEGIN:VALARM".to_owned(),
         "ACTION:DISPLAY".to_owned(),

@@ -5,7 +5,7 @@
 
 use std::cmp::Reverse;
 
-use crate::exchange::envelope::{KeptText, digest};
+use crate::exchange::envelope::{SavedText, digest};
 use crate::exchange::gaps::Run;
 use crate::exchange::json::parse;
 use crate::job::entry::{Held, LogId};
@@ -22,7 +22,7 @@ pub(super) fn numbered(text: &str) -> Option<(String, u64)> {
 }
 
 /// The texts of a log by device, each device's by number.
-fn noted(records: &[KeptText]) -> Noted<'_> {
+fn noted(records: &[SavedText]) -> Noted<'_> {
     let mut all = Noted::new();
     for record in records {
         if let Some((device, n)) = numbered(&record.text) {
@@ -44,7 +44,7 @@ fn digest_of(texts: &[(u64, &str)]) -> String {
 }
 
 /// The lines of a confirmation for a log that is here whole.
-pub fn held_in(log: &LogId, records: &[KeptText]) -> Vec<Held> {
+pub fn held_in(log: &LogId, records: &[SavedText]) -> Vec<Held> {
     let line = |(device, texts): (String, Vec<(u64, &str)>)| {
         Some(Held {
             log: log.clone(),
@@ -107,7 +107,7 @@ fn held_through(texts: &[(u64, &str)], mut lines: Vec<&Held>) -> Option<u64> {
 }
 
 /// The entries of a log that no confirmation holds, in their order.
-pub fn not_held<'a>(log: &str, records: &'a [KeptText], lines: &Lines) -> Vec<&'a KeptText> {
+pub fn not_held<'a>(log: &str, records: &'a [SavedText], lines: &Lines) -> Vec<&'a SavedText> {
     let mut by_device: OrderedMap<&str, Vec<&Held>> = OrderedMap::new();
     for line in lines.of(log) {
         by_device.or_default(&line.device).push(line);
@@ -161,7 +161,7 @@ mod tests {
             at: Timestamp {
                 utc_ms: 0,
                 offset_min: 0,
-                told: None,
+                recorded: None,
             },
             by: String::new(),
             device: "van".to_owned(),
@@ -169,14 +169,14 @@ mod tests {
             after: Vec::new(),
             what: Event::Said(id.to_owned()),
         };
-        let kept = |entry: &Entry| KeptText {
+        let saved = |entry: &Entry| SavedText {
             log: entry.log.0.clone(),
             id: entry.id.0.clone(),
             text: encode(entry).unwrap_or_default(),
         };
         // After a kill the phone counts from 2 on once more.
         let all = [entry("a", 1), entry("b", 2), entry("c", 2)];
-        let records: Vec<KeptText> = all.iter().map(kept).collect();
+        let records: Vec<SavedText> = all.iter().map(saved).collect();
         let (log, two) = (LogId("job".to_owned()), records.split_at(2).0);
         let lines: Lines = held_in(&log, two).into_iter().collect();
         assert!(is_named("job", &runs(all.iter().take(2)), &lines));

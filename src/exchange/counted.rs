@@ -86,9 +86,9 @@ fn counted(measure: Measure, job: &Summary) -> Counts {
     let count = |counts: Counts| if ended { counts } else { (0, 0) };
     match measure {
         Measure::Mended => {
-            let told = tally.corners.iter().filter(|corner| corner.decided);
-            let told: Vec<bool> = told.filter_map(|corner| corner.mended).collect();
-            (told.iter().filter(|yes| **yes).count(), told.len())
+            let recorded = tally.corners.iter().filter(|corner| corner.decided);
+            let recorded: Vec<bool> = recorded.filter_map(|corner| corner.mended).collect();
+            (recorded.iter().filter(|yes| **yes).count(), recorded.len())
         }
         Measure::CameBack => match job.came_back {
             Some(back) => (usize::from(back), 1),
@@ -111,8 +111,9 @@ pub fn by_van(jobs: &[Summary], measure: Measure) -> Vec<Row<String>> {
             sum.1 += all;
         }
     }
-    let told = vans.into_iter().filter(|(_, (_, all))| *all > 0);
-    told.map(|(van, sum)| Row::new(van.to_owned(), sum))
+    let recorded = vans.into_iter().filter(|(_, (_, all))| *all > 0);
+    recorded
+        .map(|(van, sum)| Row::new(van.to_owned(), sum))
         .collect()
 }
 
@@ -129,18 +130,18 @@ pub fn damages(jobs: &[Summary]) -> Vec<Row<Damage>> {
 /// Why jobs came back, of those that did and told why.
 pub fn causes(jobs: &[Summary]) -> Vec<Row<CameBackFor>> {
     let back = real(jobs).filter(|job| job.came_back == Some(true));
-    let told: Vec<CameBackFor> = back
+    let recorded: Vec<CameBackFor> = back
         .filter_map(|job| CameBackFor::from_code(&job.tally.came_back_for))
         .collect();
-    each(&told, CameBackFor::ALL)
+    each(&recorded, CameBackFor::ALL)
 }
 
 /// A row for each word that was told, in the order of the set.
-fn each<W: Copy + Ord>(told: &[W], all: &[W]) -> Vec<Row<W>> {
-    let known: OrderedSet<&W> = OrderedSet::from_iter(told);
+fn each<W: Copy + Ord>(recorded: &[W], all: &[W]) -> Vec<Row<W>> {
+    let known: OrderedSet<&W> = OrderedSet::from_iter(recorded);
     let rows = all.iter().filter(|word| known.contains(word));
-    let count = |word: &W| told.iter().filter(|it| *it == word).count();
-    rows.map(|word| Row::new(*word, (count(word), told.len())))
+    let count = |word: &W| recorded.iter().filter(|it| *it == word).count();
+    rows.map(|word| Row::new(*word, (count(word), recorded.len())))
         .collect()
 }
 

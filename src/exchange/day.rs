@@ -8,7 +8,7 @@ use crate::map::OrderedSet;
 use crate::sorted::Sorted;
 
 /// The logs of a day file: the chosen jobs in the order of their slots, earlier visits of the same
-/// vehicles, the card book, the settings of the shop.
+/// vehicles, the spec library, the settings of the shop.
 ///
 /// `known` are the names of all logs beside jobs; practice and what is not here is left out.
 pub fn logs_of_day(jobs: &[Summary], chosen: &[String], known: &[String]) -> Vec<String> {

@@ -20,8 +20,8 @@ words! {
     pub enum LogKind {
         /// One visit to one vehicle.
         Job = "job",
-        /// Spec cards that were looked up, by vehicle family.
-        CardBook = "card_book",
+        /// Spec specs that were looked up, by vehicle family.
+        SpecLibrary = "spec_library",
         /// The technician's wrenches and gauges.
         VanKit = "van_kit",
         /// What a shop has set for its vans.
@@ -38,7 +38,7 @@ impl LogKind {
             Some(("kit", _)) => Self::VanKit,
             Some(("shop", _)) => Self::Shop,
             Some(("confirmations", _)) => Self::Confirmation,
-            Some(_) => Self::CardBook,
+            Some(_) => Self::SpecLibrary,
             None => Self::Job,
         }
     }
@@ -46,7 +46,7 @@ impl LogKind {
 
 /// One entry as it is kept, byte for byte.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct KeptText {
+pub struct SavedText {
     /// Id of the log it belongs to.
     pub log: String,
     /// Its own id.

@@ -3,7 +3,7 @@
 //! An erased entry keeps its id, its place in the order and the digest of its original, so that
 //! every digest of the job still stands and an old file does not bring the person back.
 
-use crate::exchange::envelope::{KeptText, entry_digest};
+use crate::exchange::envelope::{SavedText, entry_digest};
 use crate::exchange::wire::{WireError, decode, encode};
 use crate::job::entry::{Caption, Captioned, Event, LogId};
 use crate::words;
@@ -48,7 +48,7 @@ pub(super) fn is_personal(what: &Event) -> bool {
 ///
 /// # Errors
 /// [`WireError`] if an erased entry cannot be written down, which no entry made here causes.
-pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
+pub fn erased(records: &[SavedText]) -> Result<Vec<SavedText>, WireError> {
     erased_with(records, &[])
 }
 
@@ -56,7 +56,10 @@ pub fn erased(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
 ///
 /// # Errors
 /// As [`erased`].
-pub fn erased_with(records: &[KeptText], besides: &[Besides]) -> Result<Vec<KeptText>, WireError> {
+pub fn erased_with(
+    records: &[SavedText],
+    besides: &[Besides],
+) -> Result<Vec<SavedText>, WireError> {
     let is = |what: &Event| match Besides::of(what) {
         Some(of) => besides.contains(&of),
         None => matches!(what, Event::Person(..)),
@@ -71,16 +74,16 @@ pub fn erased_with(records: &[KeptText], besides: &[Besides]) -> Result<Vec<Kept
 ///
 /// # Errors
 /// As [`erased`].
-pub fn let_go(records: &[KeptText]) -> Result<Vec<KeptText>, WireError> {
+pub fn let_go(records: &[SavedText]) -> Result<Vec<SavedText>, WireError> {
     let is = |what: &Event| is_personal(what) && !matches!(what, Event::Photo(_) | Event::Voice(_));
     emptied(records, is, Event::LetGo)
 }
 
 fn emptied(
-    records: &[KeptText],
+    records: &[SavedText],
     is: impl Fn(&Event) -> bool,
     gone: fn(String) -> Event,
-) -> Result<Vec<KeptText>, WireError> {
+) -> Result<Vec<SavedText>, WireError> {
     let personal = records.iter().filter_map(|record| {
         let entry = decode(&record.text).ok()?;
         is(&entry.what).then_some((record, entry))
@@ -88,7 +91,7 @@ fn emptied(
     personal
         .map(|(record, mut entry)| {
             entry.what = gone(entry_digest(&record.text));
-            Ok(KeptText {
+            Ok(SavedText {
                 text: encode(&entry)?,
                 ..record.clone()
             })
@@ -110,7 +113,7 @@ pub struct Left {
 }
 
 /// What stays of a job beside its findings.
-pub fn left(records: &[KeptText]) -> Left {
+pub fn left(records: &[SavedText]) -> Left {
     let mut left = Left::default();
     for entry in records.iter().filter_map(|r| decode(&r.text).ok()) {
         match entry.what {

@@ -1,4 +1,4 @@
-//! One file a job, with the card book or the van kit beside it where that is asked for.
+//! One file a job, with the spec library or the van kit beside it where that is asked for.
 
 use crate::exchange::canonical::canonical_sha;
 use crate::exchange::envelope::{

@@ -1,6 +1,6 @@
 //! Many files into one: the union of their entries, and what a shop must know about them.
 
-use crate::exchange::envelope::{KeptText, LogKind};
+use crate::exchange::envelope::{LogKind, SavedText};
 use crate::exchange::erase::{Besides, Left, erased_with, left};
 pub use crate::exchange::gaps::Gap;
 use crate::exchange::gaps::{gaps, runs};
@@ -13,7 +13,7 @@ use crate::map::{OrderedMap, OrderedSet};
 /// The logs of many files, of whatever names and in whatever order they came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Gathered {
-    logs: OrderedMap<(LogKind, LogId), OrderedSet<KeptText>>,
+    logs: OrderedMap<(LogKind, LogId), OrderedSet<SavedText>>,
     /// Entries that cannot be read; they are kept byte for byte all the same.
     pub unreadable: OrderedMap<EntryId, WireError>,
 }
@@ -26,7 +26,7 @@ pub struct Union {
     /// Its identity.
     pub id: LogId,
     /// Its entries, one an id.
-    pub records: Vec<KeptText>,
+    pub records: Vec<SavedText>,
     /// Entries of which the files hold different contents; one of them is kept, by its bytes.
     pub edited: Vec<EntryId>,
 }
@@ -48,7 +48,7 @@ impl Gathered {
     /// The union of each log.
     pub fn unions(&self) -> Vec<Union> {
         let unions = self.logs.iter().map(|((kind, id), records)| {
-            let records: Vec<KeptText> = records.iter().cloned().collect();
+            let records: Vec<SavedText> = records.iter().cloned().collect();
             let union = merge(&[], &records);
             Union {
                 kind: *kind,
@@ -69,12 +69,12 @@ impl Gathered {
         let Some(here) = self.logs.get_mut(&(LogKind::Job, job.clone())) else {
             return Ok(Default::default());
         };
-        let records: Vec<KeptText> = here.iter().cloned().collect();
+        let records: Vec<SavedText> = here.iter().cloned().collect();
         let gone = erased_with(&records, besides)?;
         let count = gone.len();
         here.extend(gone.iter().cloned());
-        let is_gone = |record: &KeptText| gone.iter().any(|gone| gone.id == record.id);
-        let stay: Vec<KeptText> = records.into_iter().filter(|r| !is_gone(r)).collect();
+        let is_gone = |record: &SavedText| gone.iter().any(|gone| gone.id == record.id);
+        let stay: Vec<SavedText> = records.into_iter().filter(|r| !is_gone(r)).collect();
         Ok((count, left(&stay)))
     }
 

@@ -1,7 +1,7 @@
 //! Reading a file of another phone: it is taken whole or refused, and nothing is changed here.
 
 use crate::exchange::belongs::conflict;
-use crate::exchange::envelope::{Envelope, FORMAT, KeptText, LEVELS, LogKind, VERSION};
+use crate::exchange::envelope::{Envelope, FORMAT, LEVELS, LogKind, SavedText, VERSION};
 use crate::exchange::json::{Form, NotJson, parse_to};
 use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::exchange::rescue::{self, Rescue};
@@ -107,11 +107,11 @@ pub struct IncomingLog {
     /// Its identity.
     pub id: LogId,
     /// Its entries byte for byte, unknown kinds among them.
-    pub records: Vec<KeptText>,
+    pub records: Vec<SavedText>,
     /// The same entries as they are understood, in the same order.
     pub entries: Vec<Entry>,
     /// Entries of a known kind with a body that does not fit it: set aside and named.
-    pub unreadable: Vec<(KeptText, WireError)>,
+    pub unreadable: Vec<(SavedText, WireError)>,
     /// Another program laid the file out again; no value of it was changed.
     pub reformatted: bool,
 }
@@ -250,7 +250,7 @@ pub(super) fn is_log_id(kind: LogKind, id: &str) -> bool {
     let is_plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | ':');
     let fits = match kind {
         LogKind::Job => return is_uuid(id),
-        LogKind::CardBook => id.starts_with(PREFIX),
+        LogKind::SpecLibrary => id.starts_with(PREFIX),
         LogKind::VanKit | LogKind::Shop | LogKind::Confirmation => LogKind::of(id) == kind,
     };
     fits && id.len() <= 64 && id.chars().all(is_plain)

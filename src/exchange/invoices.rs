@@ -5,7 +5,7 @@
 //! `gross` can be summed; a credit note is below zero. A row of kind `account` is the account of one
 //! job as it stands. Amounts are in whole currency units with every digit and a point.
 
-use crate::exchange::envelope::KeptText;
+use crate::exchange::envelope::SavedText;
 use crate::exchange::erase::pseudonym;
 use crate::exchange::table::{harmless, written};
 use crate::exchange::wire::decode;
@@ -25,7 +25,7 @@ pub const HEADS: [&str; 17] = [
 const BYTE_ORDER_MARK: char = '\u{feff}';
 
 /// The rows of one job; practice has none.
-pub fn rows(job: &LogId, records: &[KeptText]) -> Vec<Vec<String>> {
+pub fn rows(job: &LogId, records: &[SavedText]) -> Vec<Vec<String>> {
     let sheet = fold(records.iter().filter_map(|r| decode(&r.text).ok()));
     if is_practice(&sheet) {
         return Vec::new();
@@ -43,7 +43,7 @@ pub fn rows(job: &LogId, records: &[KeptText]) -> Vec<Vec<String>> {
 }
 
 /// The numbers of a job's documents.
-pub fn numbers(records: &[KeptText]) -> Vec<String> {
+pub fn numbers(records: &[SavedText]) -> Vec<String> {
     let sheet = fold(records.iter().filter_map(|r| decode(&r.text).ok()));
     let numbers = sheet.invoices().map(|(_, invoice)| invoice.number.clone());
     numbers.filter(|_| !is_practice(&sheet)).collect()
@@ -121,7 +121,7 @@ fn whose(job: &LogId, sheet: &JobState, currency: &str) -> [String; 4] {
 /// # Errors
 /// [`csv::Error`] if memory runs out.
 pub fn invoices<'a>(
-    jobs: impl IntoIterator<Item = (&'a LogId, &'a [KeptText])>,
+    jobs: impl IntoIterator<Item = (&'a LogId, &'a [SavedText])>,
 ) -> Result<String, csv::Error> {
     let rows = jobs
         .into_iter()

@@ -4,7 +4,7 @@
 //! mark of an erasing.
 
 use crate::exchange::canonical::canonical_entry;
-use crate::exchange::envelope::{Gone, KeptText, entry_digest, gone};
+use crate::exchange::envelope::{Gone, SavedText, entry_digest, gone};
 use crate::exchange::erase;
 use crate::exchange::wire::decode;
 use crate::job::entry::EntryId;
@@ -15,10 +15,10 @@ use crate::sorted::Sorted;
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Merge {
     /// New here, by log and id.
-    pub add: Vec<KeptText>,
+    pub add: Vec<SavedText>,
     /// Here with their body, erased in what came: erasing a person wins. Or let go of here, and
     /// there with their body.
-    pub replace: Vec<KeptText>,
+    pub replace: Vec<SavedText>,
     /// How many came that are here already, or were erased here.
     pub same: usize,
     /// Two texts with one id that are not the same entry; what was here is kept, and it is said.
@@ -28,10 +28,10 @@ pub struct Merge {
 /// What `incoming` would change in `existing`.
 ///
 /// Merging twice changes nothing more; the order of what came does not matter.
-pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
-    let here: OrderedMap<Key, &KeptText> =
+pub fn merge(existing: &[SavedText], incoming: &[SavedText]) -> Merge {
+    let here: OrderedMap<Key, &SavedText> =
         OrderedMap::from_iter(existing.iter().map(|record| (key(record), record)));
-    let mut came: OrderedMap<Key, Vec<&KeptText>> = OrderedMap::new();
+    let mut came: OrderedMap<Key, Vec<&SavedText>> = OrderedMap::new();
     for record in incoming {
         came.or_default(key(record)).push(record);
     }
@@ -44,7 +44,7 @@ pub fn merge(existing: &[KeptText], incoming: &[KeptText]) -> Merge {
 
 type Key<'a> = (&'a str, &'a str);
 
-fn key(record: &KeptText) -> Key<'_> {
+fn key(record: &SavedText) -> Key<'_> {
     (&record.log, &record.id)
 }
 
@@ -54,17 +54,17 @@ fn is_personal(text: &str) -> bool {
 }
 
 /// Whether two texts are one entry: one of them may be emptied, or laid out again.
-fn is_same(kept: &str, other: &str) -> bool {
-    if kept == other || entry_digest(kept) == entry_digest(other) {
+fn is_same(saved: &str, other: &str) -> bool {
+    if saved == other || entry_digest(saved) == entry_digest(other) {
         return true;
     }
-    let canonical = canonical_entry(kept);
+    let canonical = canonical_entry(saved);
     canonical.is_some() && canonical == canonical_entry(other)
 }
 
 /// Of several forms of one entry the lowest stands: erased, then the original, then what a device
 /// let go of.
-fn rank(record: &KeptText) -> u8 {
+fn rank(record: &SavedText) -> u8 {
     match gone(&record.text) {
         Some((Gone::Erased, _)) => 0,
         None => 1,
@@ -73,7 +73,7 @@ fn rank(record: &KeptText) -> u8 {
 }
 
 /// Settles all that came with one id.
-fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) {
+fn settle(merge: &mut Merge, here: Option<&SavedText>, mut came: Vec<&SavedText>) {
     // Nearly every entry of a file is new here or here already; then nothing is to be settled.
     match (here, came.as_slice()) {
         (None, [new]) => return merge.add.push((*new).clone()),
@@ -86,16 +86,16 @@ fn settle(merge: &mut Merge, here: Option<&KeptText>, mut came: Vec<&KeptText>) 
     // By rank, then by their bytes: the choice does not depend on the order they came.
     came.order_by(|a, b| (rank(a), &a.text).cmp(&(rank(b), &b.text)));
     // Only what may name a person can be erased: a forged file must not empty a finding.
-    let body = |record: &&&KeptText| rank(record) == 1 && !is_personal(&record.text);
+    let body = |record: &&&SavedText| rank(record) == 1 && !is_personal(&record.text);
     let first = came.iter().find(body).or(came.first()).copied();
-    let Some(kept) = here.or(first) else { return };
-    if came.iter().any(|other| !is_same(&kept.text, &other.text)) {
-        merge.edited.push(EntryId(kept.id.clone()));
+    let Some(saved) = here.or(first) else { return };
+    if came.iter().any(|other| !is_same(&saved.text, &other.text)) {
+        merge.edited.push(EntryId(saved.id.clone()));
     }
-    let same = || came.iter().filter(|r| is_same(&kept.text, &r.text));
+    let same = || came.iter().filter(|r| is_same(&saved.text, &r.text));
     let fits = same().find(body).or(same().next()).copied();
     match (here, fits) {
-        (None, _) => merge.add.push(kept.clone()),
+        (None, _) => merge.add.push(saved.clone()),
         (Some(_), None) => {}
         (Some(here), Some(fits)) => {
             // A finding that is here with its body is not settled by another copy of it: an

@@ -38,7 +38,7 @@ pub mod wire;
 
 pub use book::export_book;
 pub use canonical::canonical_digest;
-pub use envelope::{KeptText, LogKind, digest, entry_digest, sha256_hex};
+pub use envelope::{LogKind, SavedText, digest, entry_digest, sha256_hex};
 pub use export::{ExportError, export, export_in_pieces};
 pub use import::{EntryError, ImportError, Incoming, IncomingLog, read, read_in_pieces};
 pub use merge::{Merge, merge};

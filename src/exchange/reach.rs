@@ -42,7 +42,7 @@ mod tests {
     }
 
     #[test]
-    fn a_text_is_kept_whole() {
+    fn a_text_is_saved_whole() {
         // `encodeURIComponent("50 mi & é")` of ECMAScript gives the same.
         assert_eq!(
             sms("5550100", "50 mi & \u{e9}"),

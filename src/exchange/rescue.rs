@@ -5,7 +5,7 @@
 
 use crate::exchange::backup::Backup;
 use crate::exchange::belongs::belongs;
-use crate::exchange::envelope::{self, Envelope, KeptText, LogKind, StoredLog};
+use crate::exchange::envelope::{self, Envelope, LogKind, SavedText, StoredLog};
 use crate::exchange::export::stored;
 use crate::exchange::import::{EntryError, ImportError, MAX_JOINS, is_log_id, looks_like, record};
 use crate::exchange::json::{Form, Json, NotJson, parse_to, read, unquoted};
@@ -157,7 +157,7 @@ fn parts(json: &Json<'_>) -> Option<Parts> {
 /// A record with the place it was found at.
 struct Found {
     key: String,
-    kept: KeptText,
+    saved: SavedText,
 }
 
 /// The texts of one log in both places.
@@ -176,18 +176,18 @@ struct Parts {
 impl Parts {
     fn entry(&mut self, place: usize, json: &Json<'_>) {
         let key = format!("entries {place}");
-        let kept = || {
-            Some(KeptText {
+        let saved = || {
+            Some(SavedText {
                 log: json.field("log")?,
                 id: json.field("id")?,
                 text: json.field("text")?,
             })
         };
-        let Some(kept) = kept() else {
+        let Some(saved) = saved() else {
             return self.aside(None, key, RescueError::NotARecord, json.raw());
         };
-        let places = self.logs.or_default(kept.log.clone());
-        places.journal.push(Found { key, kept });
+        let places = self.logs.or_default(saved.log.clone());
+        places.journal.push(Found { key, saved });
     }
 
     fn set_aside_before(&mut self, place: usize, json: &Json<'_>) {
@@ -222,7 +222,7 @@ impl Parts {
         };
         let found = tap.into_iter().map(|(id, text)| Found {
             key: key.to_owned(),
-            kept: KeptText {
+            saved: SavedText {
                 log: log.to_owned(),
                 id,
                 text,
@@ -240,9 +240,9 @@ impl Parts {
         };
         let backup = Backup::read(&files);
         for log in backup.open_logs() {
-            let found = backup.entries(log).into_iter().map(|kept| Found {
-                key: format!("backup {}", kept.id),
-                kept,
+            let found = backup.entries(log).into_iter().map(|saved| Found {
+                key: format!("backup {}", saved.id),
+                saved,
             });
             let places = self.logs.or_default(log.to_owned());
             places.second.extend(found);
@@ -263,10 +263,10 @@ impl Parts {
 impl Rescue {
     fn found(&mut self, found: Found, error: RescueError) {
         self.aside.push(SetAside {
-            log: Some(found.kept.log),
+            log: Some(found.saved.log),
             key: found.key,
             error,
-            text: found.kept.text,
+            text: found.saved.text,
         });
     }
 }
@@ -308,8 +308,8 @@ fn readable(
 ) -> Vec<Found> {
     let mut readable = Vec::with_capacity(all.len());
     for found in all {
-        match record(&found.kept.log, &found.kept.text) {
-            Ok((record, read)) if record.id == found.kept.id => {
+        match record(&found.saved.log, &found.saved.text) {
+            Ok((record, read)) if record.id == found.saved.id => {
                 if read.as_ref().is_ok_and(|entry| !belongs(kind, &entry.what)) {
                     rescue.found(found, RescueError::BadEntry(EntryError::OtherKind));
                     continue;
@@ -331,17 +331,18 @@ fn union(
     journal: Vec<Found>,
     second: Vec<Found>,
 ) -> OrderedMap<String, String> {
-    let kept = |all: &[Found]| -> Vec<KeptText> { all.iter().map(|it| it.kept.clone()).collect() };
-    let first = merge(&[], &kept(&journal));
-    let then = merge(&first.add, &kept(&second));
+    let saved =
+        |all: &[Found]| -> Vec<SavedText> { all.iter().map(|it| it.saved.clone()).collect() };
+    let first = merge(&[], &saved(&journal));
+    let then = merge(&first.add, &saved(&second));
     let edited = first.edited.into_iter().chain(then.edited);
     let edited: OrderedSet<String> = OrderedSet::from_iter(edited.map(|id| id.0));
     let whole = first.add.into_iter().chain(then.add).chain(then.replace);
     let union: OrderedMap<String, String> =
-        OrderedMap::from_iter(whole.map(|kept| (kept.id, kept.text)));
+        OrderedMap::from_iter(whole.map(|saved| (saved.id, saved.text)));
     for found in journal.into_iter().chain(second) {
-        let id = &found.kept.id;
-        if edited.contains(id) && union.get(id) != Some(&found.kept.text) {
+        let id = &found.saved.id;
+        if edited.contains(id) && union.get(id) != Some(&found.saved.text) {
             rescue.found(found, RescueError::BadEntry(EntryError::Twice));
         }
     }

@@ -211,7 +211,7 @@ mod tests {
         jobs.push(fitted(72, "C", Some(true)));
         jobs.push(fitted(73, "B", None));
         let lots = lots(&jobs);
-        let told: Vec<(&str, usize, usize, usize, bool)> = lots
+        let recorded: Vec<(&str, usize, usize, usize, bool)> = lots
             .iter()
             .map(|lot| {
                 let name = lot.part.lot.as_str();
@@ -220,7 +220,7 @@ mod tests {
             .collect();
         // Two of 60, six of 12, one of one: one job says nothing, whatever it says.
         assert_eq!(
-            told,
+            recorded,
             [
                 ("A", 60, 60, 2, false),
                 ("B", 13, 12, 6, true),

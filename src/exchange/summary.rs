@@ -14,7 +14,7 @@ use crate::job::{JobState, fold};
 use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Choice, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{Choice, PlannedStep, Step, StepKey};
 
 /// The version of the summary's form; another one is made again from the entries.
 const VERSION: u32 = 9;
@@ -131,7 +131,12 @@ form!(Summary {
 
 impl Summary {
     /// The line of a job; `steps` are those of its plan, `next` the one that comes next.
-    pub fn of(log: &LogId, sheet: &JobState, steps: &[StepSpec], next: Option<&StepSpec>) -> Self {
+    pub fn of(
+        log: &LogId,
+        sheet: &JobState,
+        steps: &[PlannedStep],
+        next: Option<&PlannedStep>,
+    ) -> Self {
         let person = |field| sheet.person(field).unwrap_or_default().to_owned();
         let vehicle = |field| sheet.vehicle(field).unwrap_or_default().to_owned();
         let day = |due: Option<&Due>| due.map(|due| due.date.clone()).unwrap_or_default();
@@ -146,9 +151,9 @@ impl Summary {
             phone: person(PersonField::Phone),
             family: vehicle(VehicleField::Family),
             vin: vehicle(VehicleField::Vin),
-            next: next.map(|spec| spec.key.code()).unwrap_or_default(),
+            next: next.map(|planned| planned.key.code()).unwrap_or_default(),
             phase: next
-                .map(|spec| spec.phase.code().to_owned())
+                .map(|planned| planned.phase.code().to_owned())
                 .unwrap_or_default(),
             loose: sheet.loose().len(),
             incomplete: sheet.is_incomplete(),

@@ -4,7 +4,7 @@
 //! whatever language the app speaks; lengths are in millimetres, amounts in whole currency units.
 
 use crate::exchange::canonical::canonical_entry;
-use crate::exchange::envelope::{KeptText, digest};
+use crate::exchange::envelope::{SavedText, digest};
 use crate::exchange::erase::pseudonym;
 use crate::exchange::wire::decode;
 use crate::job::entry::{DueKind, Event, LogId, Money, PersonField, Scope, VehicleField};
@@ -50,7 +50,7 @@ pub const HEADS: [&str; 25] = [
 
 /// The row of one job, a cell a head. The customer is named as in the record, and by a pseudonym
 /// where the record has no name any more.
-pub fn row(job: &LogId, records: &[KeptText]) -> Vec<String> {
+pub fn row(job: &LogId, records: &[SavedText]) -> Vec<String> {
     let entries = records.iter().filter_map(|r| decode(&r.text).ok());
     let sheet = fold(entries);
     let mut cells = vec![
@@ -125,7 +125,7 @@ fn corners(sheet: &JobState) -> [String; 7] {
 
 /// The mean of the last set, to a tenth of a micrometre.
 fn mean(sheet: &JobState, corner: Corner, when: When) -> String {
-    let set = |nth| sets::told(sheet, corner, SetName { when, nth })?.ok();
+    let set = |nth| sets::reported(sheet, corner, SetName { when, nth })?.ok();
     let last = [2, 1].into_iter().find_map(set);
     last.map_or_else(String::new, |set: Measured| mm(set.mean()))
 }
@@ -174,7 +174,7 @@ pub(super) fn harmless(cell: String) -> String {
 /// # Errors
 /// [`csv::Error`] if memory runs out.
 pub fn table<'a>(
-    jobs: impl IntoIterator<Item = (&'a LogId, &'a [KeptText])>,
+    jobs: impl IntoIterator<Item = (&'a LogId, &'a [SavedText])>,
 ) -> Result<String, csv::Error> {
     written(
         &HEADS,
@@ -201,7 +201,7 @@ pub(super) fn written(
 }
 
 /// Entries, one JSON object a line, each as its canonical text.
-pub fn lines<'a>(records: impl IntoIterator<Item = &'a KeptText>) -> String {
+pub fn lines<'a>(records: impl IntoIterator<Item = &'a SavedText>) -> String {
     let texts = records.into_iter().filter_map(|r| canonical_entry(&r.text));
     texts.map(|text| text + "\n").collect()
 }

@@ -5,7 +5,7 @@ use crate::job::tally::{self as facts, Part};
 use crate::job::{JobState, plan};
 use crate::trade::damage::Damage;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, ItemKind, ItemState, StepSpec};
+use crate::trade::wheel_end::{Item, ItemKind, ItemState, PlannedStep};
 
 /// So many of so many, as it is kept.
 pub type Counts = (usize, usize);
@@ -69,7 +69,7 @@ form!(Replaced {
 
 impl Tally {
     /// What a job adds; `steps` are those of its plan.
-    pub fn of(sheet: &JobState, steps: &[StepSpec]) -> Self {
+    pub fn of(sheet: &JobState, steps: &[PlannedStep]) -> Self {
         let end = facts::finished(sheet);
         let day = end.and_then(|entry| entry.at.day());
         let corners = Corner::ALL.iter().filter(|_| end.is_some());

@@ -134,15 +134,15 @@ fn log(stored: &StoredLog) -> Result<Checked, ImportError> {
     let kind = LogKind::from_code(&stored.kind);
     let mut checked = Checked::new(kind, stored.id.clone(), stored.entries.len());
     let texts = digests(&mut checked, stored);
-    let told = entries(&mut checked, &texts);
+    let reported = entries(&mut checked, &texts);
     match checked.kind {
         Some(kind) if !is_log_id(kind, &stored.id) => {
             checked.findings.push(Finding::Kind(stored.kind.clone()));
         }
-        Some(LogKind::Job) if is_tangled(told.iter().map(|(entry, _)| entry), MAX_JOINS) => {
+        Some(LogKind::Job) if is_tangled(reported.iter().map(|(entry, _)| entry), MAX_JOINS) => {
             return Err(ImportError::Tangled { log: checked.id });
         }
-        Some(LogKind::Job) => job(&mut checked, &told),
+        Some(LogKind::Job) => job(&mut checked, &reported),
         Some(_) => {}
         None => checked.findings.push(Finding::Kind(stored.kind.clone())),
     }
@@ -177,10 +177,10 @@ fn digests(checked: &mut Checked, stored: &StoredLog) -> Vec<String> {
 }
 
 /// An entry with its text.
-type Told = (Entry, String);
+type Recorded = (Entry, String);
 
-fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
-    let mut told = Vec::new();
+fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Recorded> {
+    let mut reported = Vec::new();
     for (place, text) in (1..).zip(texts) {
         match record(&checked.id.0, text) {
             Err(fault) => checked.findings.push(Finding::Entry { place, fault }),
@@ -189,14 +189,14 @@ fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Told> {
                 let fault = EntryError::OtherKind;
                 checked.findings.push(Finding::Entry { place, fault });
             }
-            Ok((_, Ok(entry))) => told.push((entry, text.clone())),
+            Ok((_, Ok(entry))) => reported.push((entry, text.clone())),
         }
     }
-    told
+    reported
 }
 
-fn job(checked: &mut Checked, told: &[Told]) {
-    let sheet = fold(told.iter().map(|(entry, _)| entry.clone()));
+fn job(checked: &mut Checked, reported: &[Recorded]) {
+    let sheet = fold(reported.iter().map(|(entry, _)| entry.clone()));
     for problem in sheet.problems() {
         match problem {
             Problem::Unknown(id) => checked.remarks.push(Remark::Unknown(id.clone())),
@@ -204,9 +204,9 @@ fn job(checked: &mut Checked, told: &[Told]) {
             problem => checked.findings.push(Finding::Record(problem.clone())),
         }
     }
-    let mut history = History::of(told);
+    let mut history = History::of(reported);
     let (mut again, mut proofs, mut found) = (Vec::new(), Vec::new(), Vec::new());
-    for (place, (entry, _)) in told.iter().enumerate() {
+    for (place, (entry, _)) in reported.iter().enumerate() {
         match &entry.what {
             Event::Decided(recorded) => {
                 again.extend(decision(checked, &mut history, (place, entry), recorded));

@@ -126,10 +126,10 @@ fn currency(sheet: &JobState, answers: &[Answered]) -> String {
 fn charges<'a>(sheet: &JobState, answers: &[Answered<'a>], currency: &str) -> Vec<Charge<'a>> {
     let ending = sheet.ended().map(|ended| ended.ending);
     let repaired = |it: &Answered| {
-        let kept = it.consent.step.corner.and_then(|at| sheet.decided(at));
-        let kept = kept.is_some_and(|it| matches!(it.decision, Decision::Keep | Decision::Watch));
+        let saved = it.consent.step.corner.and_then(|at| sheet.decided(at));
+        let saved = saved.is_some_and(|it| matches!(it.decision, Decision::Keep | Decision::Watch));
         let done = matches!(ending, Some(Ending::Finished | Ending::Declined));
-        it.consent.yes && it.consent.scope == Scope::Repair && done && !kept
+        it.consent.yes && it.consent.scope == Scope::Repair && done && !saved
     };
     let any = answers.iter().any(repaired);
     let charge = |it: &Answered<'a>| {

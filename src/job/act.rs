@@ -3,22 +3,22 @@
 use crate::job::entry::{Event, Moved, Reply};
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
-use crate::trade::wheel_end::{Item, StepSpec};
+use crate::trade::wheel_end::{Item, PlannedStep};
 
 /// The entries of a step that is done with this reply.
-pub fn done(sheet: &JobState, spec: &StepSpec, reply: Reply) -> Vec<Event> {
-    let mut whats = vec![Event::Answered(spec.key, reply)];
-    let Some(corner) = spec.key.corner else {
+pub fn done(sheet: &JobState, planned: &PlannedStep, reply: Reply) -> Vec<Event> {
+    let mut whats = vec![Event::Answered(planned.key, reply)];
+    let Some(corner) = planned.key.corner else {
         return whats;
     };
-    for change in &spec.changes {
+    for change in &planned.changes {
         let all = group_items(sheet, corner, change.group);
         let items: Vec<Item> = all
             .into_iter()
             .filter(|item| change.only.is_none_or(|only| only == item.number))
             .collect();
         whats.push(Event::Moved(Moved {
-            step: spec.key,
+            step: planned.key,
             items,
             to: change.to,
             wrench: None,

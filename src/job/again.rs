@@ -10,7 +10,8 @@ use crate::job::wheel_end::wheel_end;
 use crate::trade::answer::Answer;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Again, Form, Item, ItemKind, ItemState, NotDoneReason, ROUNDS, SetName, Step, StepKey, StepSpec,
+    Again, Form, Item, ItemKind, ItemState, NotDoneReason, PlannedStep, ROUNDS, SetName, Step,
+    StepKey,
 };
 
 /// Takes back the base, the rounds and the spin after the work at a corner; they stay in the
@@ -18,7 +19,7 @@ use crate::trade::wheel_end::{
 ///
 /// Where the wheel end is closed again by then, everything that opens it is asked for once more,
 /// and everything that closes it: what was turned since is turned again.
-pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Vec<Event> {
+pub fn measure_again(sheet: &JobState, steps: &[PlannedStep], corner: Corner) -> Vec<Event> {
     let set = SetName::AFTER;
     let mut keys = vec![
         Key::Step(setup_step(corner, set)),
@@ -35,13 +36,13 @@ pub fn measure_again(sheet: &JobState, steps: &[StepSpec], corner: Corner) -> Ve
     let mut whats = Vec::new();
     if is_closed_again(sheet, corner) {
         let opening = opening(sheet, corner);
-        let closing: Vec<&StepSpec> = closing(steps, corner)
-            .filter(|spec| !keys.contains(&Key::Step(spec.key)))
+        let closing: Vec<&PlannedStep> = closing(steps, corner)
+            .filter(|planned| !keys.contains(&Key::Step(planned.key)))
             .collect();
-        keys.extend(closing.iter().map(|spec| Key::Step(spec.key)));
+        keys.extend(closing.iter().map(|planned| Key::Step(planned.key)));
         keys.extend(opening.iter().copied().map(Key::Step));
-        let turned = closing.iter().filter(|spec| is_turn(spec));
-        whats.extend(turned.map(|spec| Event::Pass(spec.key)));
+        let turned = closing.iter().filter(|planned| is_turn(planned));
+        whats.extend(turned.map(|planned| Event::Pass(planned.key)));
         whats.push(Event::Answered(reopened(corner), Reply::Said(Answer::No)));
         if !is_back(sheet, corner, ItemKind::Wheel) {
             // It is shoved again before anybody reaches under it.
@@ -92,16 +93,16 @@ fn takes_the_wheel_off(step: Step) -> bool {
     changes.any(|change| matches!(change.group, ItemKind::Wheel | ItemKind::LugNuts))
 }
 
-const fn is_turn(spec: &StepSpec) -> bool {
-    matches!(spec.form, Form::Turn(_))
+const fn is_turn(planned: &PlannedStep) -> bool {
+    matches!(planned.form, Form::Turn(_))
 }
 
 /// The steps after the proof at a corner that close what it had opened, and the last looks.
-fn closing(steps: &[StepSpec], corner: Corner) -> impl Iterator<Item = &StepSpec> {
+fn closing(steps: &[PlannedStep], corner: Corner) -> impl Iterator<Item = &PlannedStep> {
     let proof = StepKey::at(Step::ProveSpin, corner);
-    let after = steps.iter().skip_while(move |spec| spec.key != proof);
-    after.filter(move |spec| {
-        let here = spec.key.corner.is_none_or(|at| at == corner);
-        here && spec.key.step.row().again != Again::Never
+    let after = steps.iter().skip_while(move |planned| planned.key != proof);
+    after.filter(move |planned| {
+        let here = planned.key.corner.is_none_or(|at| at == corner);
+        here && planned.key.step.row().again != Again::Never
     })
 }

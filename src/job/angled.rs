@@ -4,11 +4,11 @@ use chrono::NaiveDate;
 
 use crate::job::entry::{EntryId, Event, KitItem};
 use crate::job::key::Key;
-use crate::job::ready::cards;
 use crate::job::ready::missing;
+use crate::job::ready::specs;
 use crate::job::sheet::JobState;
 use crate::map::OrderedMap;
-use crate::trade::fastening::{CardItem, Stage};
+use crate::trade::fastening::{SpecItem, Stage};
 use crate::trade::wheel_end::StepKey;
 use crate::units::TypedAngle;
 
@@ -40,10 +40,10 @@ pub fn angle_gauge(sheet: &JobState, today: Option<NaiveDate>) -> AngleGauge {
     }
 }
 
-/// The cards that ask for an angle, each with its last one.
-pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
-    let all = cards(sheet).into_iter().filter_map(|(_, item)| {
-        let stages = sheet.card(item)?.stages().iter().rev();
+/// The specs that ask for an angle, each with its last one.
+pub fn angle_specs(sheet: &JobState) -> Vec<(SpecItem, &TypedAngle)> {
+    let all = specs(sheet).into_iter().filter_map(|(_, item)| {
+        let stages = sheet.spec(item)?.stages().iter().rev();
         let mut angles = stages.filter_map(|stage| match stage {
             Stage::Angle(angle) => Some((item, angle)),
             _ => None,
@@ -54,7 +54,7 @@ pub fn angle_cards(sheet: &JobState) -> Vec<(CardItem, &TypedAngle)> {
 }
 
 /// What a tap at an angle writes beside it: by what it was read, where that is news.
-pub fn told(sheet: &JobState, step: StepKey, swings: u8) -> Option<Event> {
+pub fn recorded(sheet: &JobState, step: StepKey, swings: u8) -> Option<Event> {
     let by = match (swings, angle_gauge(sheet, None)) {
         (0, AngleGauge::Missing) => return None,
         (0, _) => AngleBy::Gauge,
@@ -68,15 +68,15 @@ pub fn told(sheet: &JobState, step: StepKey, swings: u8) -> Option<Event> {
 /// By entry, by what the angle was read that it brought a fastener to; without those for which that
 /// was not noted.
 pub fn angles(sheet: &JobState) -> OrderedMap<&EntryId, AngleBy> {
-    let mut told: OrderedMap<StepKey, AngleBy> = OrderedMap::new();
+    let mut recorded: OrderedMap<StepKey, AngleBy> = OrderedMap::new();
     let mut all = OrderedMap::new();
     for entry in sheet.counting() {
         match &entry.what {
             Event::Angled(step, by) => {
-                told.insert(*step, *by);
+                recorded.insert(*step, *by);
             }
             Event::Moved(moved) => {
-                all.extend(told.get(&moved.step).map(|by| (&entry.id, *by)));
+                all.extend(recorded.get(&moved.step).map(|by| (&entry.id, *by)));
             }
             _ => {}
         }

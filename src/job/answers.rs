@@ -5,12 +5,12 @@ use crate::job::plan::has_sign;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{
-    Check, Choice, Form, Given, Sign, Step, StepKey, StepSpec, sign_gone, stays_open,
+    Check, Choice, Form, Given, PlannedStep, Sign, Step, StepKey, sign_gone, stays_open,
 };
 
 /// The answers in a reply to a step; a list that was not looked at has each of its rows so.
-pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
-    match (reply, &spec.form) {
+pub fn given(planned: &PlannedStep, reply: &Reply) -> Vec<Given> {
+    match (reply, &planned.form) {
         (Reply::NotDone(_), Form::Checks(rows)) => {
             let not_done = |check: &Check| Given::Row(*check, Answer::NotDone);
             rows.iter().map(not_done).collect()
@@ -27,10 +27,10 @@ pub fn given(spec: &StepSpec, reply: &Reply) -> Vec<Given> {
 }
 
 /// Whether a reply leaves its step open.
-pub(super) fn is_open_after(spec: &StepSpec, reply: &Reply) -> bool {
-    given(spec, reply)
+pub(super) fn is_open_after(planned: &PlannedStep, reply: &Reply) -> bool {
+    given(planned, reply)
         .into_iter()
-        .any(|given| stays_open(spec.key, given))
+        .any(|given| stays_open(planned.key, given))
 }
 
 /// Whether the car was driven on the road after the work; a list of which nothing was tried is no

@@ -57,14 +57,14 @@ mod tests {
     #![allow(clippy::indexing_slicing)]
     use super::*;
     use crate::job::entry::Event;
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
 
     #[test]
     fn a_clock_is_wrong_where_one_phone_saw_what_its_clock_has_yet_to_come() {
         let words = |words: &str| Event::Said(words.to_owned());
-        let told = sheet([words("one"), words("two")]);
+        let recorded = sheet([words("one"), words("two")]);
         let two = |device: &str, first: i64, second: i64| {
-            let mut entries = told.entries().to_vec();
+            let mut entries = recorded.entries().to_vec();
             entries[1].device = device.to_owned();
             entries[0].at.utc_ms = first;
             entries[1].at.utc_ms = second;

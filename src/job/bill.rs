@@ -63,7 +63,7 @@ mod tests {
     use super::*;
     use crate::job::entry::{Consent, Event, How, Scope};
 
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::trade::money::{Line, LineKind};
     use crate::trade::vehicle::Corner;
     use crate::units::Decimal;
@@ -146,7 +146,7 @@ mod tests {
     }
 
     #[test]
-    fn a_price_above_the_yes_is_told() {
+    fn a_price_above_the_yes_is_reported() {
         let corners = || Event::Corners(vec![Corner::FrontLeft]);
         let of = |before, after| {
             let all = sheet(vec![corners(), price(before), yes(before), price(after)]);

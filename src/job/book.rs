@@ -1,4 +1,4 @@
-//! The card book: cards of one vehicle family, kept in a log of their own and offered again.
+//! The spec library: specs of one vehicle family, kept in a log of their own and offered again.
 //!
 //! A job copies what it uses, so that it stands by itself when the book changes.
 
@@ -13,11 +13,11 @@ use crate::job::wheel_end::count;
 use crate::letters::small;
 use crate::sorted::Sorted;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Doubt, SpecCard, Stage, doubts, other_count,
+    Doubt, Spec, SpecBody, SpecItem, SpecSource, Stage, doubts, other_count,
 };
 use crate::units::{TorqueUnit, TypedAngle};
 
-/// What the log of every card book begins with; job logs hold no colon.
+/// What the log of every spec library begins with; job logs hold no colon.
 pub const PREFIX: &str = "book:";
 
 /// How long the identity of a log may be in a file.
@@ -69,124 +69,124 @@ pub fn log_of_job(sheet: &JobState) -> Option<LogId> {
     log_of(sheet.vehicle(VehicleField::Family)?)
 }
 
-/// What a kept card adds to its family's book; "not found" is a matter of one job.
-pub fn additions(sheet: &JobState, card: &SpecCard) -> Vec<Event> {
+/// What a kept spec adds to its family's book; "not found" is a matter of one job.
+pub fn additions(sheet: &JobState, spec: &Spec) -> Vec<Event> {
     let family = sheet.vehicle(VehicleField::Family).unwrap_or_default();
-    if source_of(card).is_none() {
+    if source_of(spec).is_none() {
         return Vec::new();
     }
     vec![
         Event::Vehicle(VehicleField::Family, family.to_owned()),
-        Event::Card(card.clone()),
+        Event::Spec(spec.clone()),
     ]
 }
 
-/// Where a card was read.
-pub const fn source_of(card: &SpecCard) -> Option<&CardSource> {
-    match &card.body {
-        CardBody::Torque(body) => Some(&body.source),
-        CardBody::Play { source, .. } => Some(source),
-        CardBody::NotFound { .. } => None,
+/// Where a spec was read.
+pub const fn source_of(spec: &Spec) -> Option<&SpecSource> {
+    match &spec.body {
+        SpecBody::Torque(body) => Some(&body.source),
+        SpecBody::Play { source, .. } => Some(source),
+        SpecBody::NotFound { .. } => None,
     }
 }
 
-/// The same card with another source: looked up again, or by somebody else.
-pub fn resourced(card: &SpecCard, change: impl FnOnce(&mut CardSource)) -> SpecCard {
-    let mut card = card.clone();
-    match &mut card.body {
-        CardBody::Torque(body) => change(&mut body.source),
-        CardBody::Play { source, .. } => change(source),
-        CardBody::NotFound { .. } => {}
+/// The same spec with another source: looked up again, or by somebody else.
+pub fn resourced(spec: &Spec, change: impl FnOnce(&mut SpecSource)) -> Spec {
+    let mut spec = spec.clone();
+    match &mut spec.body {
+        SpecBody::Torque(body) => change(&mut body.source),
+        SpecBody::Play { source, .. } => change(source),
+        SpecBody::NotFound { .. } => {}
     }
-    card
+    spec
 }
 
-/// What is odd about a card in this job: its figures, and how many fasteners it speaks of.
-pub fn doubts_in(sheet: &JobState, card: &SpecCard) -> Vec<Doubt> {
-    let known = group_of(card.item).map(|group| count(sheet, group));
-    let other = known.and_then(|known| other_count(card, known));
-    doubts(card).into_iter().chain(other).collect()
+/// What is odd about a spec in this job: its figures, and how many fasteners it speaks of.
+pub fn doubts_in(sheet: &JobState, spec: &Spec) -> Vec<Doubt> {
+    let known = group_of(spec.item).map(|group| count(sheet, group));
+    let other = known.and_then(|known| other_count(spec, known));
+    doubts(spec).into_iter().chain(other).collect()
 }
 
-/// What a book says of one thing: the card that was looked up last, then every other one that
+/// What a book says of one thing: the spec that was looked up last, then every other one that
 /// another phone put beside it and that says something else.
-pub fn offers(book: &JobState, item: CardItem) -> Vec<SpecCard> {
-    let mut offers: Vec<SpecCard> = Vec::new();
-    let key = Key::Card(item);
-    let mut cards: Vec<&SpecCard> = book
+pub fn offers(book: &JobState, item: SpecItem) -> Vec<Spec> {
+    let mut offers: Vec<Spec> = Vec::new();
+    let key = Key::Spec(item);
+    let mut specs: Vec<&Spec> = book
         .stated(&key)
         .filter_map(|entry| match &entry.what {
-            Event::Card(card) => Some(card),
+            Event::Spec(spec) => Some(spec),
             _ => None,
         })
         .collect();
     // Of two of one day the one that was noted last stands first.
-    cards.reverse();
-    cards.order_by_key(|card| std::cmp::Reverse(source_of(card).map(|source| source.looked_up)));
-    for card in cards {
-        if !offers.iter().any(|other| says_the_same(other, card)) {
-            offers.push(card.clone());
+    specs.reverse();
+    specs.order_by_key(|spec| std::cmp::Reverse(source_of(spec).map(|source| source.looked_up)));
+    for spec in specs {
+        if !offers.iter().any(|other| says_the_same(other, spec)) {
+            offers.push(spec.clone());
         }
     }
     offers
 }
 
-/// Whether two cards ask for the same, wherever they were read.
-pub fn says_the_same(one: &SpecCard, other: &SpecCard) -> bool {
-    let plain = |card: &SpecCard| {
-        resourced(card, |source| {
-            *source = CardSource {
+/// Whether two specs ask for the same, wherever they were read.
+pub fn says_the_same(one: &Spec, other: &Spec) -> bool {
+    let plain = |spec: &Spec| {
+        resourced(spec, |source| {
+            *source = SpecSource {
                 document: String::new(),
                 page: String::new(),
                 looked_up: NaiveDate::MIN,
                 who: String::new(),
-                kept_because: None,
+                override_reason: None,
             };
         })
     };
     plain(one) == plain(other)
 }
 
-/// How many days ago a card was looked up; `None` for a card without a source, and none below
+/// How many days ago a spec was looked up; `None` for a spec without a source, and none below
 /// zero where a clock was wrong.
-pub fn age(card: &SpecCard, today: NaiveDate) -> Option<i64> {
-    let looked_up = source_of(card)?.looked_up;
+pub fn age(spec: &Spec, today: NaiveDate) -> Option<i64> {
+    let looked_up = source_of(spec)?.looked_up;
     Some(today.signed_duration_since(looked_up).num_days().max(0))
 }
 
-fn cards(sheet: &JobState) -> impl DoubleEndedIterator<Item = &SpecCard> {
-    let cards: Vec<&SpecCard> = sheet
+fn specs(sheet: &JobState) -> impl DoubleEndedIterator<Item = &Spec> {
+    let specs: Vec<&Spec> = sheet
         .counting()
         .filter_map(|entry| match &entry.what {
-            Event::Card(card) => Some(card),
+            Event::Spec(spec) => Some(spec),
             _ => None,
         })
         .collect();
-    cards.into_iter()
+    specs.into_iter()
 }
 
-/// The source of this job's last card, which the next one carries over.
-pub fn last_source(sheet: &JobState) -> Option<&CardSource> {
-    cards(sheet).rev().find_map(source_of)
+/// The source of this job's last spec, which the next one carries over.
+pub fn last_source(sheet: &JobState) -> Option<&SpecSource> {
+    specs(sheet).rev().find_map(source_of)
 }
 
 /// The unit of this job's last torque.
 pub fn last_torque_unit(sheet: &JobState) -> Option<TorqueUnit> {
-    let torque = |card: &SpecCard| card.final_torque().map(|typed| typed.unit);
-    cards(sheet).rev().find_map(torque)
+    let torque = |spec: &Spec| spec.final_torque().map(|typed| typed.unit);
+    specs(sheet).rev().find_map(torque)
 }
 
-/// Whether an angle may follow the torque on this card: it does on clamped bearings alone.
-pub const fn may_have_angle(item: CardItem) -> bool {
+/// Whether an angle may follow the torque on this spec: it does on clamped bearings alone.
+pub const fn may_have_angle(item: SpecItem) -> bool {
     matches!(
         item,
-        CardItem::AxleNut | CardItem::HubBolts | CardItem::SpindleNut | CardItem::StrutBolts
+        SpecItem::AxleNut | SpecItem::HubBolts | SpecItem::SpindleNut | SpecItem::StrutBolts
     )
 }
 
 /// The angle right behind the first torque, as typed.
-pub fn angle_of(card: &SpecCard) -> Option<&TypedAngle> {
-    let CardBody::Torque(body) = &card.body else {
+pub fn angle_of(spec: &Spec) -> Option<&TypedAngle> {
+    let SpecBody::Torque(body) = &spec.body else {
         return None;
     };
     let first = |stage: &Stage| matches!(stage, Stage::Torque(_));
@@ -232,20 +232,20 @@ mod tests {
         assert_eq!(sum("a"), 0xaf63_dc4c_8601_ec8c);
     }
 
-    fn nuts(torque: &str, day: &str) -> SpecCard {
-        use crate::trade::fastening::card::tests::{card, torque as typed};
-        let card = card(
-            CardItem::LugNuts,
+    fn nuts(torque: &str, day: &str) -> Spec {
+        use crate::trade::fastening::spec::tests::{spec, torque as typed};
+        let spec = spec(
+            SpecItem::LugNuts,
             vec![typed(torque, TorqueUnit::NewtonMetre)],
         );
-        resourced(&card, |source| source.looked_up = day.parse().unwrap())
+        resourced(&spec, |source| source.looked_up = day.parse().unwrap())
     }
 
     #[test]
-    fn the_card_that_was_looked_up_last_is_offered_and_what_differs_is_not_hidden() {
-        use crate::job::told::sheet;
-        let book = sheet(&[Event::Card(nuts("110", "2026-01-02"))]);
-        let other = sheet(&[Event::Card(nuts("103", "2026-03-04"))]);
+    fn the_spec_that_was_looked_up_last_is_offered_and_what_differs_is_not_hidden() {
+        use crate::job::recorded::sheet;
+        let book = sheet(&[Event::Spec(nuts("110", "2026-01-02"))]);
+        let other = sheet(&[Event::Spec(nuts("103", "2026-03-04"))]);
         // Two phones that had not seen each other.
         let mut entries = book.entries().to_vec();
         entries.extend(other.entries().iter().cloned().map(|mut entry| {
@@ -253,35 +253,35 @@ mod tests {
             entry
         }));
         let both = crate::job::fold(entries);
-        let offered = offers(&both, CardItem::LugNuts);
+        let offered = offers(&both, SpecItem::LugNuts);
         assert_eq!(
             offered,
             [nuts("103", "2026-03-04"), nuts("110", "2026-01-02")]
         );
         let again = sheet(&[
-            Event::Card(nuts("110", "2026-01-02")),
-            Event::Card(nuts("110", "2026-05-06")),
+            Event::Spec(nuts("110", "2026-01-02")),
+            Event::Spec(nuts("110", "2026-05-06")),
         ]);
         assert_eq!(
-            offers(&again, CardItem::LugNuts),
+            offers(&again, SpecItem::LugNuts),
             [nuts("110", "2026-05-06")]
         );
-        assert_eq!(offers(&again, CardItem::AxleNut), []);
+        assert_eq!(offers(&again, SpecItem::AxleNut), []);
         let day = |text: &str| text.parse().unwrap();
         assert_eq!(age(&nuts("110", "2026-01-02"), day("2026-01-31")), Some(29));
         assert_eq!(age(&nuts("110", "2026-01-02"), day("2025-12-31")), Some(0));
     }
 
     #[test]
-    fn a_card_for_another_number_of_studs_is_doubted_in_this_job() {
-        use crate::job::told::sheet;
-        let mut card = nuts("110", "2026-01-02");
-        if let CardBody::Torque(body) = &mut card.body {
+    fn a_spec_for_another_number_of_studs_is_doubted_in_this_job() {
+        use crate::job::recorded::sheet;
+        let mut spec = nuts("110", "2026-01-02");
+        if let SpecBody::Torque(body) = &mut spec.body {
             body.printed.count = Some(5);
         }
         let with = |studs: &str| {
             let studs = Event::Vehicle(VehicleField::Studs, studs.to_owned());
-            doubts_in(&sheet(&[studs]), &card)
+            doubts_in(&sheet(&[studs]), &spec)
         };
         assert_eq!(with("5"), []);
         let doubt = Doubt::Count {

@@ -2,11 +2,11 @@
 
 use crate::job::entry::{Reply, VehicleField};
 use crate::job::sheet::JobState;
-use crate::job::turn::card_item;
-use crate::trade::fastening::{CardBody, Condition};
+use crate::job::turn::spec_item;
+use crate::trade::fastening::{Condition, SpecBody};
 use crate::trade::vehicle::Power;
 use crate::trade::wheel_end::{
-    Choice, Form, ItemKind, ItemState, SetName, Step, StepKey, StepSpec, When,
+    Choice, Form, ItemKind, ItemState, PlannedStep, SetName, Step, StepKey, When,
 };
 use crate::words;
 
@@ -27,15 +27,15 @@ words! {
 }
 
 /// The cautions of a step.
-pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
+pub fn cautions(sheet: &JobState, planned: &PlannedStep) -> Vec<Caution> {
     let mut all = Vec::new();
     let power = sheet
         .vehicle(VehicleField::Power)
         .and_then(Power::from_code);
-    if spec.key.step == Step::LiftStand && power.is_some_and(|it| it != Power::Combustion) {
+    if planned.key.step == Step::LiftStand && power.is_some_and(|it| it != Power::Combustion) {
         all.push(Caution::ElectricJack);
     }
-    let started = spec.changes.iter().filter(|change| {
+    let started = planned.changes.iter().filter(|change| {
         change.group.is_fastener() && matches!(change.to, ItemState::ByHand | ItemState::Snug)
     });
     for change in started.filter(|change| is_new_each_time(sheet, change.group)) {
@@ -53,7 +53,7 @@ pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
             _,
         ),
         Some(corner),
-    ) = (&spec.form, spec.key.corner)
+    ) = (&planned.form, planned.key.corner)
     {
         let found = sheet.reply(StepKey::at(Step::NutFound, corner));
         let loosened = found == Some(&Reply::Picked(Choice::NutRetorqued));
@@ -64,9 +64,9 @@ pub fn cautions(sheet: &JobState, spec: &StepSpec) -> Vec<Caution> {
 
 /// Whether the spec of a group has new fasteners each time.
 fn is_new_each_time(sheet: &JobState, group: ItemKind) -> bool {
-    let card = card_item(group).and_then(|item| sheet.card(item));
-    card.is_some_and(|card| match &card.body {
-        CardBody::Torque(body) => body.conditions.contains(&Condition::NewFastener),
+    let spec = spec_item(group).and_then(|item| sheet.spec(item));
+    spec.is_some_and(|spec| match &spec.body {
+        SpecBody::Torque(body) => body.conditions.contains(&Condition::NewFastener),
         _ => false,
     })
 }
@@ -76,14 +76,14 @@ mod tests {
     #![allow(clippy::panic)]
     use super::*;
     use crate::job::entry::Event;
-    use crate::job::told::sheet;
-    use crate::job::turn::tests::{CORNER, card, torque};
+    use crate::job::recorded::sheet;
+    use crate::job::turn::tests::{CORNER, spec, torque};
     use crate::job::{plan, wheel_end};
-    use crate::trade::fastening::CardItem;
+    use crate::trade::fastening::SpecItem;
     use crate::trade::wheel_end::{Change, Phase, procedure};
 
-    fn at(step: Step, form: Form, changes: &[Change]) -> StepSpec {
-        StepSpec {
+    fn at(step: Step, form: Form, changes: &[Change]) -> PlannedStep {
+        PlannedStep {
             key: StepKey::at(step, CORNER),
             phase: Phase::Tighten,
             form,
@@ -93,14 +93,14 @@ mod tests {
         }
     }
 
-    fn work(step: Step) -> StepSpec {
+    fn work(step: Step) -> PlannedStep {
         at(step, Form::Do, step.row().changes)
     }
 
-    fn new_each_time(item: CardItem) -> Event {
-        let mut event = card(item, vec![torque("120")]);
-        if let Event::Card(card) = &mut event
-            && let CardBody::Torque(body) = &mut card.body
+    fn new_each_time(item: SpecItem) -> Event {
+        let mut event = spec(item, vec![torque("120")]);
+        if let Event::Spec(spec) = &mut event
+            && let SpecBody::Torque(body) = &mut spec.body
         {
             body.conditions.push(Condition::NewFastener);
         }
@@ -110,8 +110,9 @@ mod tests {
     #[test]
     fn a_car_with_a_traction_battery_is_jacked_at_its_pads() {
         let of = |power: Option<Power>| {
-            let told = power.map(|it| Event::Vehicle(VehicleField::Power, it.code().to_owned()));
-            sheet(told.into_iter().collect::<Vec<_>>())
+            let recorded =
+                power.map(|it| Event::Vehicle(VehicleField::Power, it.code().to_owned()));
+            sheet(recorded.into_iter().collect::<Vec<_>>())
         };
         let stand = work(Step::LiftStand);
         for power in [Power::Hybrid, Power::Electric] {
@@ -125,16 +126,16 @@ mod tests {
     #[test]
     fn new_fasteners_are_named_where_they_are_started_and_only_if_the_spec_has_them() {
         let cases = [
-            (Step::NutOn, CardItem::AxleNut, Caution::NewNut),
-            (Step::Offer, CardItem::HubBolts, Caution::NewBolts),
-            (Step::BracketOn, CardItem::BracketBolts, Caution::NewBolts),
-            (Step::CaliperOn, CardItem::CaliperPins, Caution::NewBolts),
-            (Step::WheelOn, CardItem::LugNuts, Caution::NewLugNuts),
+            (Step::NutOn, SpecItem::AxleNut, Caution::NewNut),
+            (Step::Offer, SpecItem::HubBolts, Caution::NewBolts),
+            (Step::BracketOn, SpecItem::BracketBolts, Caution::NewBolts),
+            (Step::CaliperOn, SpecItem::CaliperPins, Caution::NewBolts),
+            (Step::WheelOn, SpecItem::LugNuts, Caution::NewLugNuts),
         ];
         for (step, item, caution) in cases {
             let new = sheet([new_each_time(item)]);
             assert_eq!(cautions(&new, &work(step)), [caution], "{step:?}");
-            let used = sheet([card(item, vec![torque("120")])]);
+            let used = sheet([spec(item, vec![torque("120")])]);
             assert_eq!(cautions(&used, &work(step)), [], "{step:?}");
             let other = cases.iter().find(|(_, of, _)| *of != item);
             let other = other.map(|(_, of, _)| new_each_time(*of));
@@ -142,7 +143,7 @@ mod tests {
             assert_eq!(cautions(&other, &work(step)), [], "{step:?}");
         }
         // What is only loosened needs no new one yet.
-        let new = sheet([new_each_time(CardItem::AxleNut)]);
+        let new = sheet([new_each_time(SpecItem::AxleNut)]);
         assert_eq!(cautions(&new, &work(Step::LoosenAxleNut)), []);
     }
 
@@ -166,7 +167,11 @@ mod tests {
     fn a_job_that_knows_nothing_yet_brings_no_caution() {
         let now = sheet([]);
         let steps = procedure(&plan(&now));
-        assert!(!steps.is_empty() && !wheel_end(&now).cards(&plan(&now)).is_empty());
-        assert!(steps.iter().all(|spec| cautions(&now, spec).is_empty()));
+        assert!(!steps.is_empty() && !wheel_end(&now).specs(&plan(&now)).is_empty());
+        assert!(
+            steps
+                .iter()
+                .all(|planned| cautions(&now, planned).is_empty())
+        );
     }
 }

@@ -12,7 +12,7 @@ use crate::job::progress::{Status, status};
 use crate::job::sheet::JobState;
 use crate::job::turn::Turning;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Check, Choice, Form, NotDoneReason, StepSpec};
+use crate::trade::wheel_end::{Check, Choice, Form, NotDoneReason, PlannedStep};
 
 /// One row of the steps that stand before the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,50 +31,55 @@ pub struct Line {
 /// does one that cannot be answered before something else is known.
 pub fn combined_steps<'a>(
     sheet: &JobState,
-    steps: &'a [StepSpec],
-    first: &'a StepSpec,
-) -> Vec<&'a StepSpec> {
-    let mut told = vec![first];
+    steps: &'a [PlannedStep],
+    first: &'a PlannedStep,
+) -> Vec<&'a PlannedStep> {
+    let mut recorded = vec![first];
     // What is held says what to do now, alone.
     if status(sheet, first) == Status::Held || held(sheet, steps, first).is_some() {
-        return told;
+        return recorded;
     }
     let after = steps
         .iter()
-        .skip_while(|spec| spec.key != first.key)
+        .skip_while(|planned| planned.key != first.key)
         .skip(1);
-    for spec in after {
-        let joins = told.last().is_some_and(|last| last.joins);
-        if !joins || !can_follow(sheet, steps, spec, &told) {
+    for planned in after {
+        let joins = recorded.last().is_some_and(|last| last.joins);
+        if !joins || !can_follow(sheet, steps, planned, &recorded) {
             break;
         }
-        told.push(spec);
+        recorded.push(planned);
     }
-    told
+    recorded
 }
 
-fn can_follow(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec, told: &[&StepSpec]) -> bool {
+fn can_follow(
+    sheet: &JobState,
+    steps: &[PlannedStep],
+    planned: &PlannedStep,
+    recorded: &[&PlannedStep],
+) -> bool {
     // What comes before it is told on the same screen.
-    let held = held_after(sheet, steps, spec, told);
-    let untouched = status(sheet, spec) == Status::Open && held.is_none();
+    let held = held_after(sheet, steps, planned, recorded);
+    let untouched = status(sheet, planned) == Status::Open && held.is_none();
     untouched
-        && match spec.form {
-            Form::Card(_) => false,
-            Form::Turn(group) => Turning::of(sheet, spec, group)
+        && match planned.form {
+            Form::Spec(_) => false,
+            Form::Turn(group) => Turning::of(sheet, planned, group)
                 .is_some_and(|turning| turning.next().is_some() && !turning.is_begun()),
             _ => true,
         }
 }
 
 /// The rows of steps: each is empty until it is turned.
-pub fn lines(steps: &[StepSpec]) -> Vec<Line> {
-    let of_step = |(step, spec): (usize, &StepSpec)| -> Vec<Line> {
+pub fn lines(steps: &[PlannedStep]) -> Vec<Line> {
+    let of_step = |(step, planned): (usize, &PlannedStep)| -> Vec<Line> {
         let line = |check| Line {
             step,
             check,
             answer: None,
         };
-        match &spec.form {
+        match &planned.form {
             Form::Checks(checks) => checks.iter().map(|check| line(Some(*check))).collect(),
             _ => vec![line(None)],
         }
@@ -97,7 +102,7 @@ impl Line {
     }
 
     /// What it is kept as: what was not touched is what the key says of it.
-    fn kept(self) -> Answer {
+    fn saved(self) -> Answer {
         self.answer.unwrap_or(Answer::Yes)
     }
 }
@@ -113,23 +118,26 @@ pub const fn next_answer(answer: Option<Answer>) -> Answer {
 
 /// The rows of a list that stands alone: empty, or as they were answered while one of them was not
 /// yes, so that only a touch of that row lifts it.
-pub fn rows(sheet: &JobState, spec: &StepSpec, checks: &[Check]) -> Vec<Option<Answer>> {
-    let told = match sheet.reply(spec.key) {
-        Some(Reply::Checked(told)) => told.as_slice(),
+pub fn rows(sheet: &JobState, planned: &PlannedStep, checks: &[Check]) -> Vec<Option<Answer>> {
+    let recorded = match sheet.reply(planned.key) {
+        Some(Reply::Checked(recorded)) => recorded.as_slice(),
         _ => &[],
     };
-    let wrong = told.iter().any(|(_, answer)| *answer != Answer::Yes);
+    let wrong = recorded.iter().any(|(_, answer)| *answer != Answer::Yes);
     let answered = |check: &Check| {
-        let row = told.iter().find(|(of, _)| of == check).filter(|_| wrong);
+        let row = recorded
+            .iter()
+            .find(|(of, _)| of == check)
+            .filter(|_| wrong);
         row.map(|(_, answer)| *answer)
     };
     checks.iter().map(answered).collect()
 }
 
 /// What a tap turns a row to that stood at `told`: what was put right is yes at once.
-pub fn put_right(told: Option<Answer>, answer: Option<Answer>) -> Answer {
-    match told {
-        Some(wrong) if wrong != Answer::Yes && answer == told => Answer::Yes,
+pub fn put_right(recorded: Option<Answer>, answer: Option<Answer>) -> Answer {
+    match recorded {
+        Some(wrong) if wrong != Answer::Yes && answer == recorded => Answer::Yes,
         _ => next_answer(answer),
     }
 }
@@ -140,39 +148,42 @@ pub fn open_rows(lines: &[Line]) -> usize {
 }
 
 /// Whether a row may say that a step is done; a question is answered or stays open.
-const fn is_work(spec: &StepSpec) -> bool {
-    !matches!(spec.form, Form::Ask | Form::Choice(_) | Form::DialSetup(_))
+const fn is_work(planned: &PlannedStep) -> bool {
+    !matches!(
+        planned.form,
+        Form::Ask | Form::Choice(_) | Form::DialSetup(_)
+    )
 }
 
 /// What the rows write where the last step was not done: what was touched, and of questions that
 /// they were not asked. A row that nobody touched stays open and comes next, alone.
-pub fn told_without(
+pub fn screen_without(
     sheet: &JobState,
-    steps: &[StepSpec],
+    steps: &[PlannedStep],
     lines: &[Line],
     because: NotDoneReason,
-    beside: impl Fn(&StepSpec) -> Vec<Event>,
+    beside: impl Fn(&PlannedStep) -> Vec<Event>,
 ) -> Vec<Event> {
-    let of_step = |(step, spec): (usize, &StepSpec)| {
+    let of_step = |(step, planned): (usize, &PlannedStep)| {
         let rows: Vec<Line> = lines.iter().filter(|it| it.step == step).copied().collect();
         let touched = rows.iter().any(|line| line.answer.is_some());
-        match &spec.form {
-            _ if !is_work(spec) => vec![Event::Answered(spec.key, Reply::NotDone(because))],
+        match &planned.form {
+            _ if !is_work(planned) => vec![Event::Answered(planned.key, Reply::NotDone(because))],
             _ if !touched => Vec::new(),
             Form::Checks(_) => {
                 let answer = |line: &Line| line.answer.unwrap_or(Answer::NotDone);
                 let checked = rows.iter().filter_map(|it| Some((it.check?, answer(it))));
-                done(sheet, spec, Reply::Checked(checked.collect()))
+                done(sheet, planned, Reply::Checked(checked.collect()))
             }
-            _ => worked(sheet, spec, &rows, &beside),
+            _ => worked(sheet, planned, &rows, &beside),
         }
     };
     steps.iter().enumerate().flat_map(of_step).collect()
 }
 
 /// What a tap turns a question of a list to, one after the other, before it is open again.
-pub fn turns(spec: &StepSpec) -> Vec<Reply> {
-    let mut turns: Vec<Reply> = match &spec.form {
+pub fn turns(planned: &PlannedStep) -> Vec<Reply> {
+    let mut turns: Vec<Reply> = match &planned.form {
         Form::Choice(picks) => picks
             .iter()
             .filter(|pick| **pick != Choice::NoChange)
@@ -185,30 +196,30 @@ pub fn turns(spec: &StepSpec) -> Vec<Reply> {
 }
 
 /// What "no to the rest" answers to a question of a list.
-pub const fn no_to(spec: &StepSpec) -> Reply {
-    match spec.form {
+pub const fn no_to(planned: &PlannedStep) -> Reply {
+    match planned.form {
         Form::Choice(_) => Reply::Picked(Choice::NoChange),
         _ => Reply::Said(Answer::No),
     }
 }
 
 /// What the rows write; `beside` gives what a step writes before its own answer.
-pub fn told(
+pub fn recorded(
     sheet: &JobState,
-    steps: &[StepSpec],
+    steps: &[PlannedStep],
     lines: &[Line],
-    beside: impl Fn(&StepSpec) -> Vec<Event>,
+    beside: impl Fn(&PlannedStep) -> Vec<Event>,
 ) -> Vec<Event> {
-    let of_step = |(step, spec): (usize, &StepSpec)| {
+    let of_step = |(step, planned): (usize, &PlannedStep)| {
         let rows = lines.iter().filter(|line| line.step == step);
-        if let Form::Checks(_) = spec.form {
-            let checked = rows.filter_map(|line| Some((line.check?, line.kept())));
-            return done(sheet, spec, Reply::Checked(checked.collect()));
+        if let Form::Checks(_) = planned.form {
+            let checked = rows.filter_map(|line| Some((line.check?, line.saved())));
+            return done(sheet, planned, Reply::Checked(checked.collect()));
         }
-        if !is_work(spec) {
+        if !is_work(planned) {
             return Vec::new();
         }
-        worked(sheet, spec, &rows.copied().collect::<Vec<_>>(), &beside)
+        worked(sheet, planned, &rows.copied().collect::<Vec<_>>(), &beside)
     };
     steps.iter().enumerate().flat_map(of_step).collect()
 }
@@ -216,14 +227,14 @@ pub fn told(
 /// What a row of work writes: that it is done, unless it was turned to "not yet".
 fn worked(
     sheet: &JobState,
-    spec: &StepSpec,
+    planned: &PlannedStep,
     rows: &[Line],
-    beside: &impl Fn(&StepSpec) -> Vec<Event>,
+    beside: &impl Fn(&PlannedStep) -> Vec<Event>,
 ) -> Vec<Event> {
-    if rows.iter().all(|line| line.kept() != Answer::Yes) {
+    if rows.iter().all(|line| line.saved() != Answer::Yes) {
         return Vec::new();
     }
-    let mut whats = beside(spec);
-    whats.extend(done(sheet, spec, Reply::Done));
+    let mut whats = beside(planned);
+    whats.extend(done(sheet, planned, Reply::Done));
     whats
 }

@@ -47,9 +47,9 @@ mod tests {
     use crate::job::entry::Reply;
     use crate::job::entry::{Reading, Side};
     use crate::job::judge::measured;
-    use crate::job::told::sheet;
-    use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
-    use crate::trade::play::{Conformity, Dial, Mark, Method, Place, SeriesError, WhyNot};
+    use crate::job::recorded::sheet;
+    use crate::trade::fastening::{Spec, SpecBody, SpecItem, SpecSource};
+    use crate::trade::play::{Conformity, Dial, Method, Place, ReadingFlag, SeriesError, WhyNot};
     use crate::trade::wheel_end::{Choice, Step, StepKey, When};
     use crate::units::{Decimal, ForceUnit, LengthUnit, Typed};
 
@@ -64,19 +64,19 @@ mod tests {
         ..Way::DEFAULT
     };
 
-    fn spec(way: Way) -> Event {
-        Event::Card(SpecCard {
-            item: CardItem::PlayLimit,
-            body: CardBody::Play {
+    fn planned(way: Way) -> Event {
+        Event::Spec(Spec {
+            item: SpecItem::PlayLimit,
+            body: SpecBody::Play {
                 least: None,
                 most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
                 way,
-                source: CardSource {
+                source: SpecSource {
                     document: "Sheet 7".to_owned(),
                     page: "41".to_owned(),
                     looked_up: "2026-01-15".parse().unwrap(),
                     who: "T".to_owned(),
-                    kept_because: None,
+                    override_reason: None,
                 },
             },
         })
@@ -115,7 +115,7 @@ mod tests {
     #[test]
     fn the_method_of_a_set_is_what_was_recorded_and_never_the_specs() {
         let as_done = |way| {
-            [spec(ROCKED), recorded(AT, SET, way)]
+            [planned(ROCKED), recorded(AT, SET, way)]
                 .into_iter()
                 .chain(rounds())
         };
@@ -138,10 +138,10 @@ mod tests {
 
     #[test]
     fn a_set_without_a_recorded_method_is_not_compared() {
-        for limit in [Some(spec(Way::DEFAULT)), None] {
+        for limit in [Some(planned(Way::DEFAULT)), None] {
             assert_eq!(
                 conformity(limit.into_iter().chain(rounds())),
-                Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+                Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::MethodNotRecorded))
             );
         }
     }
@@ -149,10 +149,10 @@ mod tests {
     #[test]
     fn a_recorded_setup_is_that_of_its_own_set_alone() {
         let second = SetName { nth: 2, ..SET };
-        let whats = [spec(Way::DEFAULT), recorded(AT, second, Way::DEFAULT)];
+        let whats = [planned(Way::DEFAULT), recorded(AT, second, Way::DEFAULT)];
         assert_eq!(
             conformity(whats.into_iter().chain(rounds())),
-            Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+            Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::MethodNotRecorded))
         );
     }
 
@@ -162,10 +162,10 @@ mod tests {
             StepKey::at(Step::RockTwelveSix, AT),
             Reply::Felt(crate::trade::play::Felt::Knocks),
         );
-        let whats = [spec(ROCKED), rocked];
+        let whats = [planned(ROCKED), rocked];
         assert_eq!(
             conformity(whats.into_iter().chain(rounds())),
-            Conformity::NoComparison(WhyNot::Mark(Mark::MethodNotRecorded))
+            Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::MethodNotRecorded))
         );
     }
 
@@ -192,7 +192,7 @@ mod tests {
             force: Some(force),
             ..ROCKED
         };
-        let sheet = sheet(&[spec(silent)]);
+        let sheet = sheet(&[planned(silent)]);
         let (way, source) = required(&sheet);
         assert_eq!((way.method, way.place), (Method::Rock, Place::RotorEdge));
         assert_eq!(

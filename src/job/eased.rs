@@ -38,7 +38,7 @@ pub fn eased(here: &JobState, with: &JobState) -> Option<Eased> {
 mod tests {
     use super::*;
     use crate::job::entry::{Ended, Ending, Event, Moved};
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::trade::wheel_end::{Item, ItemKind, ItemState, Step, StepKey};
 
     const AT: Corner = Corner::FrontLeft;
@@ -58,15 +58,18 @@ mod tests {
     }
 
     #[test]
-    fn fewer_loose_items_are_told_and_more_are_not() {
+    fn fewer_loose_items_are_reported_and_more_are_not() {
         let two = sheet([moved(1, ItemState::Loosened), moved(2, ItemState::Loosened)]);
         let one = sheet([
             moved(1, ItemState::Loosened),
             moved(2, ItemState::Loosened),
             moved(1, ItemState::Done),
         ]);
-        let told = eased(&two, &one).unwrap();
-        assert_eq!((told.loose, told.decisions), (Some((2, 1)), Vec::new()));
+        let recorded = eased(&two, &one).unwrap();
+        assert_eq!(
+            (recorded.loose, recorded.decisions),
+            (Some((2, 1)), Vec::new())
+        );
         assert_eq!(eased(&one, &two), None);
         assert_eq!(eased(&two, &two), None);
     }

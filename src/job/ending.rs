@@ -15,8 +15,8 @@ use crate::trade::play::{Decision, recheck_by};
 use crate::trade::vehicle::Corner;
 use crate::trade::vehicle::odometer::{Odometer, OdometerDoubt};
 use crate::trade::wheel_end::{
-    CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Kind, Plan, Step, StepKey, StepSpec,
-    procedure,
+    CornerPlan, Course, HoldPoint, Item, ItemKind, ItemState, Kind, Plan, PlannedStep, Step,
+    StepKey, procedure,
 };
 use crate::units::{DistanceUnit, Typed, TypedDistance};
 
@@ -63,10 +63,10 @@ pub fn proposed(sheet: &JobState, plan: &Plan) -> Ending {
 }
 
 /// Whether one of the last looks was not done: under the car, at the warning lights.
-fn is_unseen(sheet: &JobState, steps: &[StepSpec]) -> bool {
-    steps
-        .iter()
-        .any(|spec| spec.key.step.row().must_be_seen && status(sheet, spec) != Status::Done)
+fn is_unseen(sheet: &JobState, steps: &[PlannedStep]) -> bool {
+    steps.iter().any(|planned| {
+        planned.key.step.row().must_be_seen && status(sheet, planned) != Status::Done
+    })
 }
 
 fn inspection_refused(sheet: &JobState) -> bool {
@@ -103,13 +103,13 @@ fn is_proved(sheet: &JobState, corner: Corner) -> bool {
 /// Whether a brake was opened and one of the questions about the pedal is not answered with yes.
 fn pedal_open(sheet: &JobState, plan: &Plan) -> bool {
     let opened = |corner| was_loosened(sheet, one(corner, ItemKind::Caliper));
-    procedure(plan).iter().any(|spec| {
-        let asked = spec.key.step.row().proves == Some(HoldPoint::Pedal);
-        let open = match spec.key.corner {
+    procedure(plan).iter().any(|planned| {
+        let asked = planned.key.step.row().proves == Some(HoldPoint::Pedal);
+        let open = match planned.key.corner {
             Some(corner) => opened(corner),
             None => plan.corners.iter().any(|at| opened(at.corner)),
         };
-        asked && open && sheet.reply(spec.key) != Some(&Reply::Said(Answer::Yes))
+        asked && open && sheet.reply(planned.key) != Some(&Reply::Said(Answer::Yes))
     })
 }
 

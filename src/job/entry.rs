@@ -6,12 +6,12 @@ mod dial_setup;
 mod ended;
 mod flow;
 mod found;
-mod kept;
 mod kit;
 mod loosened;
 mod price;
 mod proved;
 mod runout;
+mod saved;
 mod shop;
 mod slip;
 mod stock;
@@ -24,21 +24,21 @@ pub use dial_setup::DialSetup;
 pub use ended::{Charge, Ended, Ending};
 pub use flow::{Confirmation, DayTime, Held, Slot};
 pub use found::{AgainstLimit, Basis, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
-pub use kept::{Caption, Captioned, Named, Photo, Voice};
 pub use kit::{Carried, MoreKit, Stand};
 pub use loosened::{Also, AngleBy, Mishap, Remark};
 pub use price::{Discount, Money, Paid, PaidHow, Price};
 pub use proved::Proved;
-pub use runout::{RunoutCard, RunoutReading, Setup};
+pub use runout::{RunoutReading, RunoutSpec, Setup};
+pub use saved::{Caption, Captioned, Named, Photo, Voice};
 pub use shop::{Shop, ShopRetorque, Template};
 pub use slip::Slip;
 pub use stock::Stock;
-pub use thickness::{Gauging, ThicknessCard, ThicknessReading};
+pub use thickness::{Gauging, ThicknessReading, ThicknessSpec};
 
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::diagnosis::{Clue, Complaint};
-use crate::trade::fastening::{SpecCard, TypedLever};
+use crate::trade::fastening::{Spec, TypedLever};
 use crate::trade::money::Invoice;
 use crate::trade::play::{Dial, Felt, Place};
 use crate::trade::vehicle::Corner;
@@ -56,7 +56,7 @@ pub use crate::trade::wheel_end::KitItem;
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct EntryId(pub String);
 
-/// The identity of a log: a job, a card book or a van kit.
+/// The identity of a log: a job, a spec library or a van kit.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct LogId(pub String);
 
@@ -97,7 +97,7 @@ pub enum Event {
     /// Which corners the job is about, in the order of work.
     Corners(Vec<Corner>),
     /// A value from service information, or "not found".
-    Card(SpecCard),
+    Spec(Spec),
     /// What is missing from the kit.
     Missing(Vec<KitItem>),
     /// The instruments carried, copied from the van kit.
@@ -161,7 +161,7 @@ pub enum Event {
     /// One place of a run round a face.
     Runout(RunoutReading),
     /// The most run-out that the manufacturer allows.
-    RunoutLimit(RunoutCard),
+    RunoutLimit(RunoutSpec),
     /// What was seen on the old part of a corner.
     Damage(Corner, Damage),
     /// Why the job came back.
@@ -175,7 +175,7 @@ pub enum Event {
     /// One place of a rotor under the micrometer.
     Thickness(ThicknessReading),
     /// A limit of the rotor's thickness.
-    ThicknessLimit(ThicknessCard),
+    ThicknessLimit(ThicknessSpec),
     /// How far a place of the tip is from the axle's middle.
     TipRadius(Place, TypedLength),
     /// How far off square the tip stood while a set was taken.

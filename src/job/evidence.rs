@@ -11,7 +11,7 @@ use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::{
     BrakeHeld, Evidence, Felt, Figures, Heat, Measured, Road, RoadSigns, StopSign, Swerve, Test,
-    Verdict, card_apart, decide, heat, join, road,
+    Verdict, decide, heat, join, road, spec_apart,
 };
 use crate::trade::vehicle::{Corner, Side};
 use crate::trade::wheel_end::{Check, Choice, SetName, Step, StepKey, When};
@@ -77,11 +77,11 @@ pub(super) fn heated(sheet: &JobState, corner: Corner) -> Heat {
         Some(Reply::Number(Quantity::Temperature(heat))) => Some(heat.temperature()),
         _ => None,
     };
-    let told: (Option<Temperature>, Option<Temperature>) =
+    let recorded: (Option<Temperature>, Option<Temperature>) =
         (at(Step::HeatHere), at(Step::HeatOther));
     match sheet.corners().first() {
-        Some(first) if *first == corner => heat(told.0, told.1),
-        Some(first) if first.opposite_side() == corner => heat(told.1, told.0),
+        Some(first) if *first == corner => heat(recorded.0, recorded.1),
+        Some(first) if first.opposite_side() == corner => heat(recorded.1, recorded.0),
         _ => Heat::NotDone,
     }
 }
@@ -120,7 +120,7 @@ fn of_sets(
     Evidence {
         sets: sets.iter().map(|set| set.conformity).collect(),
         joined: both.map(|both| both.conformity),
-        card_apart: card_apart(sets),
+        spec_apart: spec_apart(sets),
         roughness,
         noise,
         felt: felt(sheet, corner),
@@ -218,7 +218,7 @@ pub fn standing_or_new(sheet: &JobState, corner: Corner, nth: u8) -> Decided {
 pub fn as_recorded(decided: &Decided) -> Verdict {
     Verdict {
         decision: decided.decision,
-        reasons: decided.told_reasons(),
+        reasons: decided.recorded_reasons(),
         rests_on: decided.inputs.rests_on.clone(),
         not_done: decided.inputs.evidence.not_done.clone(),
         second_set_asked: decided.again,

@@ -63,7 +63,7 @@ mod tests {
             at: Timestamp {
                 utc_ms: 0,
                 offset_min: 0,
-                told: None,
+                recorded: None,
             },
             by: String::new(),
             device: "shop".to_owned(),

@@ -63,8 +63,8 @@ fn unique(
         if (0..=2).any(|of| count(of) > 1) {
             problems.insert(Problem::Edited(id.clone()));
         }
-        if let Some(kept) = versions.into_iter().next() {
-            by_id.insert(id, kept);
+        if let Some(saved) = versions.into_iter().next() {
+            by_id.insert(id, saved);
         }
     }
     by_id

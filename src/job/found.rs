@@ -4,7 +4,7 @@
 //! Nothing is judged here: the rules stand in `trade::runout`.
 
 use crate::job::entry::{
-    AgainstLimit, Event, FaceFound, ReachFound, RotorFound, RunoutCard, ShapeFound, VehicleField,
+    AgainstLimit, Event, FaceFound, ReachFound, RotorFound, RunoutSpec, ShapeFound, VehicleField,
     length, round,
 };
 use crate::job::key::Key;
@@ -144,7 +144,7 @@ impl FaceFound {
         });
         let positions: Option<Vec<_>> = positions.collect();
         let shape = found.shape.as_ref();
-        let against = |card: &RunoutCard| AgainstLimit::of(card.clone(), found.judged);
+        let against = |spec: &RunoutSpec| AgainstLimit::of(spec.clone(), found.judged);
         Self {
             corner,
             run: run.nth,
@@ -164,7 +164,7 @@ impl FaceFound {
 impl RotorFound {
     /// What today's rules say of a measurement.
     pub fn today(corner: Corner, run: u8, found: &thickness::Found) -> Self {
-        let against = |it: &thickness::Against| AgainstLimit::of(it.card.clone(), it.said.ok());
+        let against = |it: &thickness::Against| AgainstLimit::of(it.spec.clone(), it.said.ok());
         let varies = found.varies.as_ref();
         let of = &found.thickness;
         let budget = of.budget_of_thinnest();

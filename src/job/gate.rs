@@ -10,15 +10,15 @@ use crate::job::key::Key;
 use crate::job::plan::plan;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
-use crate::job::turn::{card_item, card_step};
+use crate::job::turn::{spec_item, spec_step};
 use crate::job::wheel_end::is_tight;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardBody;
+use crate::trade::fastening::SpecBody;
 use crate::trade::play::{Decision, Rig};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Car, Change, Form, Given, HoldPoint, Item, ItemKind, ItemState, Phase, Plan, Scope, SetName,
-    Step, StepKey, StepSpec, When, is_guard, is_work,
+    Car, Change, Form, Given, HoldPoint, Item, ItemKind, ItemState, Phase, Plan, PlannedStep,
+    Scope, SetName, Step, StepKey, When, is_guard, is_work,
 };
 
 /// What holds a step, and the step that would answer it.
@@ -34,41 +34,44 @@ pub struct Held {
 
 /// What stands before `spec`, if anything: its hold points, a car that is not on its stand, an
 /// answer that holds it, or work before it that is still open.
-pub fn held(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
-    held_after(sheet, steps, spec, &[])
+pub fn held(sheet: &JobState, steps: &[PlannedStep], planned: &PlannedStep) -> Option<Held> {
+    held_after(sheet, steps, planned, &[])
 }
 
 /// The same where the steps `told` stand before it on one screen: what they close is closed by then,
 /// and their order is that of the screen.
 pub(super) fn held_after(
     sheet: &JobState,
-    steps: &[StepSpec],
-    spec: &StepSpec,
-    told: &[&StepSpec],
+    steps: &[PlannedStep],
+    planned: &PlannedStep,
+    recorded: &[&PlannedStep],
 ) -> Option<Held> {
-    spec.holds
+    planned
+        .holds
         .iter()
-        .find_map(|point| open(sheet, steps, spec.key, *point))
-        .or_else(|| lowered(sheet, steps, spec))
-        .or_else(|| unready(sheet, steps, spec, told))
-        .or_else(|| held_by_answer(sheet, steps, spec))
-        .or_else(|| out_of_order(sheet, steps, spec).filter(|_| told.is_empty()))
+        .find_map(|point| open(sheet, steps, planned.key, *point))
+        .or_else(|| lowered(sheet, steps, planned))
+        .or_else(|| unready(sheet, steps, planned, recorded))
+        .or_else(|| held_by_answer(sheet, steps, planned))
+        .or_else(|| out_of_order(sheet, steps, planned).filter(|_| recorded.is_empty()))
 }
 
 /// The first answer that holds any ending but "left unfinished".
-pub fn end_holding(sheet: &JobState, plan: &Plan, steps: &[StepSpec]) -> Option<Holding> {
+pub fn end_holding(sheet: &JobState, plan: &Plan, steps: &[PlannedStep]) -> Option<Holding> {
     steps
         .iter()
         .filter_map(|question| holding(sheet, plan, question))
         .find(|held| matches!(held.scope, Scope::Move | Scope::HandOver))
 }
 
-fn held_by_answer(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn held_by_answer(sheet: &JobState, steps: &[PlannedStep], planned: &PlannedStep) -> Option<Held> {
     let plan = plan(sheet);
     let held = steps
         .iter()
         .filter_map(|question| holding(sheet, &plan, question))
-        .find(|held| held.scope.covers(held.question, spec) && !reads_so(sheet, held, spec))?;
+        .find(|held| {
+            held.scope.covers(held.question, planned) && !reads_so(sheet, held, planned)
+        })?;
     Some(Held {
         point: HoldPoint::Answer,
         answer_at: Some(held.question),
@@ -77,8 +80,8 @@ fn held_by_answer(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Opti
 }
 
 /// Whether a cycle is read with on the car what the answer left there: its dial was set up so.
-fn reads_so(sheet: &JobState, held: &Holding, spec: &StepSpec) -> bool {
-    let (Form::Round(set, _), Some(corner)) = (&spec.form, spec.key.corner) else {
+fn reads_so(sheet: &JobState, held: &Holding, planned: &PlannedStep) -> bool {
+    let (Form::Round(set, _), Some(corner)) = (&planned.form, planned.key.corner) else {
         return false;
     };
     let rig = sheet
@@ -97,20 +100,20 @@ fn reads_so(sheet: &JobState, held: &Holding, spec: &StepSpec) -> bool {
 }
 
 /// Nothing is loosened under a car that was lowered since it was last shoved on its stand.
-fn lowered(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
-    let corner = spec.key.corner?;
-    let loosens = spec
+fn lowered(sheet: &JobState, steps: &[PlannedStep], planned: &PlannedStep) -> Option<Held> {
+    let corner = planned.key.corner?;
+    let loosens = planned
         .changes
         .iter()
         .any(|change| change.to < ItemState::ByHand);
-    if !loosens || spec.key.step.row().car == Some(Car::Grips) {
+    if !loosens || planned.key.step.row().car == Some(Car::Grips) {
         return None;
     }
     let (down, stood) = last_down_and_up(sheet, steps, corner);
     if down.is_none() || stood > down {
         return None;
     }
-    let shove = shove_before(steps, spec.key, corner)?;
+    let shove = shove_before(steps, planned.key, corner)?;
     Some(Held {
         point: HoldPoint::Stand,
         answer_at: Some(shove),
@@ -121,7 +124,7 @@ fn lowered(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held
 /// Where in the record a corner was last lowered, and where it last stood firm on its stand.
 fn last_down_and_up(
     sheet: &JobState,
-    steps: &[StepSpec],
+    steps: &[PlannedStep],
     corner: Corner,
 ) -> (Option<usize>, Option<usize>) {
     let last = |point, reply: Reply| {
@@ -145,7 +148,7 @@ fn proves(key: StepKey, point: HoldPoint) -> bool {
 
 /// The corner that still stands on its jack stand, and the step that lowers it: nothing is taken
 /// from under it, and the car is not driven.
-fn still_up(sheet: &JobState, steps: &[StepSpec]) -> Option<Option<StepKey>> {
+fn still_up(sheet: &JobState, steps: &[PlannedStep]) -> Option<Option<StepKey>> {
     let up = |corner: &&Corner| {
         let (down, stood) = last_down_and_up(sheet, steps, **corner);
         stood > down
@@ -157,34 +160,34 @@ fn still_up(sheet: &JobState, steps: &[StepSpec]) -> Option<Option<StepKey>> {
 
 /// What must be in its place and tight before a step: the part that fasteners hold, what carries
 /// the weight, and what a reading after the work is taken on.
-fn rests_on(spec: &StepSpec) -> &'static [ItemKind] {
-    match &spec.form {
+fn rests_on(planned: &PlannedStep) -> &'static [ItemKind] {
+    match &planned.form {
         Form::Round(set, _) | Form::DialSetup(set) if set.when == When::Before => &[],
-        _ => spec.key.step.row().rests_on,
+        _ => planned.key.step.row().rests_on,
     }
 }
 
 /// Whether a torque for a nut is known.
 fn has_torque(sheet: &JobState, nut: ItemKind) -> bool {
-    let card = card_item(nut).and_then(|item| sheet.card(item));
-    card.is_some_and(|card| matches!(card.body, CardBody::Torque(_)))
+    let spec = spec_item(nut).and_then(|item| sheet.spec(item));
+    spec.is_some_and(|spec| matches!(spec.body, SpecBody::Torque(_)))
 }
 
 /// Whether a step brings a group back to its place and spec.
-fn closes(spec: &StepSpec, group: ItemKind) -> bool {
+fn closes(planned: &PlannedStep, group: ItemKind) -> bool {
     let back = |change: &Change| change.group == group && change.to == ItemState::Done;
-    spec.form == Form::Turn(group) || spec.changes.iter().any(back)
+    planned.form == Form::Turn(group) || planned.changes.iter().any(back)
 }
 
 /// What a step rests on is off or loose; that a bearing can stay rests on every look, and an axle nut
 /// that can never be brought to spec is not loosened.
 fn unready(
     sheet: &JobState,
-    steps: &[StepSpec],
-    spec: &StepSpec,
-    told: &[&StepSpec],
+    steps: &[PlannedStep],
+    planned: &PlannedStep,
+    recorded: &[&PlannedStep],
 ) -> Option<Held> {
-    let corner = spec.key.corner?;
+    let corner = planned.key.corner?;
     let held = |answer_at| {
         Some(Held {
             point: HoldPoint::Ready,
@@ -192,27 +195,33 @@ fn unready(
             given: None,
         })
     };
-    let here = |other: &&StepSpec| other.key.corner == Some(corner);
-    let before = || steps.iter().take_while(|other| other.key != spec.key);
-    let groups = rests_on(spec);
+    let here = |other: &&PlannedStep| other.key.corner == Some(corner);
+    let before = || steps.iter().take_while(|other| other.key != planned.key);
+    let groups = rests_on(planned);
     let loose = sheet.loose();
     let open = loose.iter().map(|(item, _)| item).find(|item| {
         let rests = item.corner == corner && groups.contains(&item.group);
-        rests && !told.iter().any(|other| closes(other, item.group))
+        rests && !recorded.iter().any(|other| closes(other, item.group))
     });
     if let Some(item) = open {
-        let closing = |other: &&StepSpec| closes(other, item.group);
+        let closing = |other: &&PlannedStep| closes(other, item.group);
         let step = before().filter(here).filter(closing).last();
         return held(step.map(|step| step.key));
     }
     let frees =
         |change: &&Change| change.group.holds_the_bearing() && change.to < ItemState::ByHand;
-    let freed = spec.changes.iter().find(frees).map(|change| change.group);
+    let freed = planned
+        .changes
+        .iter()
+        .find(frees)
+        .map(|change| change.group);
     if let Some(nut) = freed.filter(|nut| !has_torque(sheet, *nut)) {
-        return held(card_step(steps, spec, nut));
+        return held(spec_step(steps, planned, nut));
     }
     // What condemns a bearing may be told early; that it can stay is told after every look.
-    if matches!(spec.form, Form::Decide(_)) && verdict(sheet, corner).decision < Decision::Replace {
+    if matches!(planned.form, Form::Decide(_))
+        && verdict(sheet, corner).decision < Decision::Replace
+    {
         let look = before()
             .filter(here)
             .find(|other| !status(sheet, other).is_settled());
@@ -223,17 +232,19 @@ fn unready(
 
 /// Work does not begin while a question of safety before it is open, nor before the work that it
 /// rests on. A step that is settled may be opened again.
-fn out_of_order(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option<Held> {
+fn out_of_order(sheet: &JobState, steps: &[PlannedStep], planned: &PlannedStep) -> Option<Held> {
     // A site is looked at, and refused, before anything else is known.
-    if !is_work(spec) || spec.phase == Phase::Site {
+    if !is_work(planned) || planned.phase == Phase::Site {
         return None;
     }
-    let moves = |spec: &StepSpec| !spec.changes.is_empty() || matches!(spec.form, Form::Turn(_));
-    let rests_on = |earlier: &StepSpec| {
-        let work = moves(spec) && moves(earlier) && earlier.key.corner == spec.key.corner;
+    let moves = |planned: &PlannedStep| {
+        !planned.changes.is_empty() || matches!(planned.form, Form::Turn(_))
+    };
+    let rests_on = |earlier: &PlannedStep| {
+        let work = moves(planned) && moves(earlier) && earlier.key.corner == planned.key.corner;
         work || is_guard(earlier)
     };
-    let mut before = steps.iter().take_while(|other| other.key != spec.key);
+    let mut before = steps.iter().take_while(|other| other.key != planned.key);
     let first = before.find(|other| rests_on(other) && !status(sheet, other).is_settled())?;
     Some(Held {
         point: HoldPoint::Order,
@@ -242,7 +253,12 @@ fn out_of_order(sheet: &JobState, steps: &[StepSpec], spec: &StepSpec) -> Option
     })
 }
 
-fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint) -> Option<Held> {
+fn open(
+    sheet: &JobState,
+    steps: &[PlannedStep],
+    before: StepKey,
+    point: HoldPoint,
+) -> Option<Held> {
     let held = |answer_at| {
         Some(Held {
             point,
@@ -268,9 +284,9 @@ fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint)
             if agreed { None } else { held(Some(agree)) }
         }
         (HoldPoint::Nut, Some(corner)) => {
-            let turns = |spec: &StepSpec| match spec.form {
+            let turns = |planned: &PlannedStep| match planned.form {
                 Form::Turn(group) if group.holds_the_bearing() => {
-                    (spec.key.corner == Some(corner)).then_some((spec.key, group))
+                    (planned.key.corner == Some(corner)).then_some((planned.key, group))
                 }
                 _ => None,
             };
@@ -307,7 +323,7 @@ fn open(sheet: &JobState, steps: &[StepSpec], before: StepKey, point: HoldPoint)
 }
 
 /// The shove that a step waits for: the last one before it, after the car stood on that wheel.
-fn shove_before(steps: &[StepSpec], key: StepKey, corner: Corner) -> Option<StepKey> {
+fn shove_before(steps: &[PlannedStep], key: StepKey, corner: Corner) -> Option<StepKey> {
     let before = steps.iter().take_while(|other| other.key != key);
     let shoves = before.map(|other| other.key);
     shoves
@@ -319,15 +335,17 @@ fn yes(sheet: &JobState, step: StepKey) -> bool {
     sheet.reply(step) == Some(&Reply::Said(Answer::Yes))
 }
 
-fn is_before(spec: &StepSpec, corner: Corner) -> bool {
-    spec.key.corner == Some(corner)
-        && matches!(spec.form, Form::Round(set, _) if set == SetName::FIRST)
+fn is_before(planned: &PlannedStep, corner: Corner) -> bool {
+    planned.key.corner == Some(corner)
+        && matches!(planned.form, Form::Round(set, _) if set == SetName::FIRST)
 }
 
 /// The first question about the pedal that is not answered with yes.
-fn soft_pedal(sheet: &JobState, steps: &[StepSpec]) -> Option<StepKey> {
+fn soft_pedal(sheet: &JobState, steps: &[PlannedStep]) -> Option<StepKey> {
     let asked = steps
         .iter()
-        .filter(|spec| proves(spec.key, HoldPoint::Pedal));
-    asked.map(|spec| spec.key).find(|step| !yes(sheet, *step))
+        .filter(|planned| proves(planned.key, HoldPoint::Pedal));
+    asked
+        .map(|planned| planned.key)
+        .find(|step| !yes(sheet, *step))
 }

@@ -5,7 +5,7 @@ use crate::job::entry::Reply;
 use crate::job::progress::{Status, status};
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Form, Given, Plan, Scope, StepKey, StepSpec, hold};
+use crate::trade::wheel_end::{Form, Given, Plan, PlannedStep, Scope, StepKey, hold};
 
 /// A question whose answer holds something, and for what it holds it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,14 +19,14 @@ pub struct Holding {
 }
 
 /// The first answer at a step that holds something.
-pub fn holding(sheet: &JobState, plan: &Plan, spec: &StepSpec) -> Option<Holding> {
-    let reply = sheet.reply(spec.key)?;
+pub fn holding(sheet: &JobState, plan: &Plan, planned: &PlannedStep) -> Option<Holding> {
+    let reply = sheet.reply(planned.key)?;
     // What stands in an entry of its own is there, whatever was said of it before.
-    if !is_replied(&spec.form) && status(sheet, spec) == Status::Done {
+    if !is_replied(&planned.form) && status(sheet, planned) == Status::Done {
         return None;
     }
-    let given = given(spec, reply);
-    let held = |given: &Given| hold(spec.key, *given, plan).map(|scope| (*given, scope));
+    let given = given(planned, reply);
+    let held = |given: &Given| hold(planned.key, *given, plan).map(|scope| (*given, scope));
     // What is wrong is told before what was not looked at.
     let unseen = |given: &Given| matches!(given, Given::Row(_, Answer::NotDone));
     let wrong = given.iter().filter(|given| !unseen(given)).find_map(held);
@@ -34,7 +34,7 @@ pub fn holding(sheet: &JobState, plan: &Plan, spec: &StepSpec) -> Option<Holding
     // A list that nobody looked at is not told as if one of its rows was wrong.
     let unseen = matches!(reply, Reply::NotDone(_));
     found.map(|(given, scope)| Holding {
-        question: spec.key,
+        question: planned.key,
         given: if unseen { Given::NotDone } else { given },
         scope,
     })

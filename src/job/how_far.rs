@@ -3,7 +3,7 @@
 //!
 //! A part is what stands under one phase without a break; with two corners a phase has two parts.
 
-use crate::trade::wheel_end::{StepKey, StepSpec};
+use crate::trade::wheel_end::{PlannedStep, StepKey};
 
 /// A place among the steps of a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,10 +19,10 @@ pub struct HowFar {
 }
 
 /// Where a step stands; nothing for a step that the job does not have.
-pub fn how_far(steps: &[StepSpec], at: StepKey) -> Option<HowFar> {
+pub fn how_far(steps: &[PlannedStep], at: StepKey) -> Option<HowFar> {
     let parts = || steps.chunk_by(|one, next| one.phase == next.phase);
     parts().enumerate().find_map(|(part, of)| {
-        let step = of.iter().position(|spec| spec.key == at)?;
+        let step = of.iter().position(|planned| planned.key == at)?;
         Some(HowFar {
             part: part + 1,
             parts: parts().count(),
@@ -38,8 +38,8 @@ mod tests {
     use crate::trade::vehicle::Corner;
     use crate::trade::wheel_end::{Form, Phase, Step};
 
-    fn spec(step: Step, phase: Phase) -> StepSpec {
-        StepSpec {
+    fn planned(step: Step, phase: Phase) -> PlannedStep {
+        PlannedStep {
             key: StepKey::at(step, Corner::FrontLeft),
             phase,
             form: Form::Do,
@@ -49,12 +49,12 @@ mod tests {
         }
     }
 
-    fn steps() -> Vec<StepSpec> {
+    fn steps() -> Vec<PlannedStep> {
         vec![
-            spec(Step::WheelOff, Phase::Gauge),
-            spec(Step::CaliperUp, Phase::Gauge),
-            spec(Step::StripHub, Phase::Strip),
-            spec(Step::GaugeClean, Phase::Gauge),
+            planned(Step::WheelOff, Phase::Gauge),
+            planned(Step::CaliperUp, Phase::Gauge),
+            planned(Step::StripHub, Phase::Strip),
+            planned(Step::GaugeClean, Phase::Gauge),
         ]
     }
 

@@ -7,12 +7,12 @@ use crate::job::key::Key;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::wheel_end;
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
 use crate::trade::play::rules::UNSEEN_FLEX;
 use crate::trade::play::{
-    Dial, Divisions, IndicatorError, Limit, Mark, ReadingSet, RigFacts, Round, RoundError,
+    Dial, Divisions, IndicatorError, Limit, ReadingFlag, ReadingSet, RigFacts, Round, RoundError,
     SeriesError, can_prove,
 };
 use crate::trade::vehicle::Corner;
@@ -23,7 +23,7 @@ use crate::units::{Length, Temperature, TemperatureUnit};
 
 pub use crate::trade::play::Measured;
 
-/// The limit of this job: the manufacturer's where the card gives one, else the house limit.
+/// The limit of this job: the manufacturer's where the spec gives one, else the house limit.
 pub fn limit(sheet: &JobState) -> Limit {
     manufacturers_limit(sheet).unwrap_or(*default_limit(sheet))
 }
@@ -33,12 +33,12 @@ fn default_limit(sheet: &JobState) -> &'static Limit {
     &wheel_end(sheet).play
 }
 
-/// The limit of the manufacturer's card, if there is one.
+/// The limit of the manufacturer's spec, if there is one.
 fn manufacturers_limit(sheet: &JobState) -> Option<Limit> {
-    let card = sheet
-        .card(CardItem::PlayLimit)
-        .and_then(|card| card.limit());
-    card.and_then(Result::ok)
+    let spec = sheet
+        .spec(SpecItem::PlayLimit)
+        .and_then(|spec| spec.limit());
+    spec.and_then(Result::ok)
 }
 
 /// What this gauge will be able to prove against this job's limit on a base that does not give.
@@ -110,7 +110,7 @@ pub(super) fn rests_on(corner: Corner, name: SetName) -> Vec<Key> {
         Key::Step(flex_step(corner, name)),
         Key::TipAngle(corner, name),
         Key::Crept(corner, name),
-        Key::Card(CardItem::PlayLimit),
+        Key::Spec(SpecItem::PlayLimit),
         Key::FromPaper,
     ];
     readings(corner, name).chain(others).chain(before).collect()
@@ -142,8 +142,8 @@ pub fn measured(
     Some(set.map(|set| {
         let set = with_tip(sheet, corner, name, set);
         let facts = facts(sheet, corner, name, &dial);
-        let card = manufacturers_limit(sheet);
-        Measured::of(set, &facts, card.as_ref(), default_limit(sheet))
+        let spec = manufacturers_limit(sheet);
+        Measured::of(set, &facts, spec.as_ref(), default_limit(sheet))
     }))
 }
 
@@ -198,30 +198,30 @@ fn flex(dial: &Dial, picked: Choice) -> Length {
     })
 }
 
-fn marks(sheet: &JobState, corner: Corner, name: SetName) -> Vec<Mark> {
+fn marks(sheet: &JobState, corner: Corner, name: SetName) -> Vec<ReadingFlag> {
     let mut marks = Vec::new();
     match pick(sheet, flex_step(corner, name)) {
         Some(Choice::FlexNone | Choice::FlexHalf | Choice::FlexOne) => {}
-        Some(Choice::BaseElsewhere) => marks.push(Mark::BaseNotOnKnuckle),
-        _ => marks.push(Mark::FlexNotTested),
+        Some(Choice::BaseElsewhere) => marks.push(ReadingFlag::BaseNotOnKnuckle),
+        _ => marks.push(ReadingFlag::FlexNotTested),
     }
     if gauge_was_overdue(sheet, corner, name) {
-        marks.push(Mark::GaugeOverdue);
+        marks.push(ReadingFlag::GaugeOverdue);
     }
     if name.when == When::Before {
         if matches!(
             sheet.reply(StepKey::at(Step::WheelOff, corner)),
             Some(Reply::NotDone(_))
         ) {
-            marks.push(Mark::WheelFitted);
+            marks.push(ReadingFlag::WheelFitted);
         }
         if hub_was_hot(sheet) {
-            marks.push(Mark::HotHub);
+            marks.push(ReadingFlag::HotHub);
         }
         match pick(sheet, StepKey::at(Step::NutFound, corner)) {
-            Some(Choice::NutSlack) => marks.push(Mark::NutSlack),
-            Some(Choice::NutRetorqued) => marks.push(Mark::NutHadBeenLoosened),
-            _ if nut_loosened_before(sheet, corner, name) => marks.push(Mark::NutSlack),
+            Some(Choice::NutSlack) => marks.push(ReadingFlag::NutSlack),
+            Some(Choice::NutRetorqued) => marks.push(ReadingFlag::NutHadBeenLoosened),
+            _ if nut_loosened_before(sheet, corner, name) => marks.push(ReadingFlag::NutSlack),
             _ => {}
         }
     }

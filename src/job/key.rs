@@ -8,7 +8,7 @@ use crate::job::entry::{
 };
 use crate::trade::answer::Answer;
 use crate::trade::diagnosis::Clue;
-use crate::trade::fastening::{CardBody, CardItem};
+use crate::trade::fastening::{SpecBody, SpecItem};
 use crate::trade::play::{After, Decision, Felt, Place};
 use crate::trade::runout::{Bound, Surface};
 use crate::trade::vehicle::{Axle, Corner};
@@ -29,8 +29,8 @@ pub enum Key {
     Vehicle(VehicleField),
     /// The corners.
     Corners,
-    /// A spec card.
-    Card(CardItem),
+    /// A spec spec.
+    Spec(SpecItem),
     /// What the kit lacks.
     Missing,
     /// The instruments.
@@ -119,7 +119,7 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::Said(_) => vec![Key::Said],
         Event::Vehicle(field, _) => vec![Key::Vehicle(*field)],
         Event::Corners(_) => vec![Key::Corners],
-        Event::Card(card) => vec![Key::Card(card.item)],
+        Event::Spec(spec) => vec![Key::Spec(spec.item)],
         Event::Missing(_) => vec![Key::Missing],
         Event::Carried(_) => vec![Key::Carried],
         Event::Answered(step, _) => vec![Key::Step(*step)],
@@ -148,14 +148,14 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::Due(due) => vec![Key::Due(due.kind)],
         Event::HandedOver(_) => vec![Key::HandedOver],
         Event::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
-        Event::RunoutLimit(card) => vec![Key::RunoutLimit(card.surface)],
+        Event::RunoutLimit(spec) => vec![Key::RunoutLimit(spec.surface)],
         Event::Damage(corner, _) => vec![Key::Damage(*corner)],
         Event::CameBackFor(_) => vec![Key::CameBackFor],
         Event::Complaint(_) => vec![Key::Complaint],
         Event::Clue(corner, clue, _) => vec![Key::Clue(*corner, *clue)],
         Event::Stock(stock) => vec![Key::Stock(stock.number.clone())],
         Event::Thickness(r) => vec![Key::Thickness(r.corner, r.run, r.place)],
-        Event::ThicknessLimit(card) => vec![Key::ThicknessLimit(card.axle, card.bound)],
+        Event::ThicknessLimit(spec) => vec![Key::ThicknessLimit(spec.axle, spec.bound)],
         Event::TipRadius(place, _) => vec![Key::TipRadius(*place)],
         Event::TipAngle(corner, set, _) => vec![Key::TipAngle(*corner, *set)],
         Event::Crept(corner, set, _) => vec![Key::Crept(*corner, *set)],
@@ -183,35 +183,35 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
 
 /// Whether of two values that cannot both be true the first holds until it is settled: it is the
 /// more careful one, or as careful and said later.
-pub(super) fn is_no_less_careful(next: &Event, kept: &Event) -> bool {
-    match care(next).cmp(&care(kept)) {
-        Ordering::Equal => finer(next, kept),
+pub(super) fn is_no_less_careful(next: &Event, saved: &Event) -> bool {
+    match care(next).cmp(&care(saved)) {
+        Ordering::Equal => finer(next, saved),
         order => order == Ordering::Less,
     }
 }
 
 /// The same of two values that only differ in a number: the lower limit, the thinner place, the
 /// higher drift, the lower amount.
-fn finer(next: &Event, kept: &Event) -> bool {
-    match (next, kept) {
-        (Event::Card(next), Event::Card(kept)) => match (&next.body, &kept.body) {
-            (CardBody::Play { most: next, .. }, CardBody::Play { most: kept, .. }) => {
-                next.length().mm() <= kept.length().mm()
+fn finer(next: &Event, saved: &Event) -> bool {
+    match (next, saved) {
+        (Event::Spec(next), Event::Spec(saved)) => match (&next.body, &saved.body) {
+            (SpecBody::Play { most: next, .. }, SpecBody::Play { most: saved, .. }) => {
+                next.length().mm() <= saved.length().mm()
             }
             // A default limit is the lower one where the page gives none (common practice).
             _ => true,
         },
-        (Event::Thickness(next), Event::Thickness(kept)) => {
+        (Event::Thickness(next), Event::Thickness(saved)) => {
             let mm = |it: &ThicknessReading| it.thickness.as_ref().map(|it| it.length().mm());
-            mm(next) <= mm(kept)
+            mm(next) <= mm(saved)
         }
-        (Event::RunoutLimit(next), Event::RunoutLimit(kept)) => {
-            next.most.length().mm() <= kept.most.length().mm()
+        (Event::RunoutLimit(next), Event::RunoutLimit(saved)) => {
+            next.most.length().mm() <= saved.most.length().mm()
         }
-        (Event::Crept(.., next), Event::Crept(.., kept)) => kept.value() <= next.value(),
-        (Event::Consent(next), Event::Consent(kept)) => {
+        (Event::Crept(.., next), Event::Crept(.., saved)) => saved.value() <= next.value(),
+        (Event::Consent(next), Event::Consent(saved)) => {
             let minor = |it: &Consent| it.amount.as_ref().map(|amount| amount.minor);
-            minor(next) <= minor(kept)
+            minor(next) <= minor(saved)
         }
         _ => true,
     }

@@ -57,7 +57,7 @@ pub fn clicks(sheet: &JobState, wrench: &Wrench) -> u32 {
     }
     let since = wrench.upkeep.checked.map_or(i64::MIN, utc_ms);
     let clicked = sheet.counting().filter(|entry| {
-        let when = entry.at.told.unwrap_or(entry.at.utc_ms);
+        let when = entry.at.recorded.unwrap_or(entry.at.utc_ms);
         let with = match &entry.what {
             Event::Moved(moved) => moved.wrench.as_ref().map(|(name, _)| name),
             _ => None,

@@ -7,12 +7,12 @@ use crate::job::key::Key;
 use crate::job::mishap::Mishap;
 use crate::job::progress::status;
 use crate::job::sheet::JobState;
-use crate::job::turn::{Turning, told_in_wrench};
+use crate::job::turn::{Turning, shown_in_wrench};
 use crate::map::{OrderedMap, OrderedSet};
 use crate::sorted::Sorted;
 use crate::trade::fastening::Wrench;
 use crate::trade::fastening::wrench::pick;
-use crate::trade::wheel_end::{Form, Item, ItemState, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Item, ItemState, PlannedStep, StepKey};
 use crate::units::{TorqueUnit, Typed, TypedTorque};
 
 /// One item of the list.
@@ -22,7 +22,7 @@ pub struct Row<'a> {
     pub item: Item,
     /// How far it is.
     pub hold: ItemState,
-    /// The stage that it has reached, and how many its card has.
+    /// The stage that it has reached, and how many its spec has.
     pub stage: Option<(usize, usize)>,
     /// What is wrong with it.
     pub mishap: Option<&'a Mishap>,
@@ -30,7 +30,7 @@ pub struct Row<'a> {
     pub entry: Option<&'a Entry>,
     /// The wrench of its last torque, and what that was set to.
     pub wrench: Option<&'a (String, Typed<TorqueUnit>)>,
-    /// By what its angle was read, once it is at a card that ends with one.
+    /// By what its angle was read, once it is at a spec that ends with one.
     pub angled: Option<AngleBy>,
 }
 
@@ -75,7 +75,7 @@ pub fn wrenches(sheet: &JobState) -> Wrenches<'_> {
 }
 
 /// Every item that was touched; what is loose stands first.
-pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
+pub fn rows<'a>(sheet: &'a JobState, steps: &[PlannedStep]) -> Vec<Row<'a>> {
     let items: OrderedSet<Item> = OrderedSet::from_iter(sheet.keys().filter_map(|key| match key {
         Key::Item(item) | Key::Mishap(item) => Some(*item),
         _ => None,
@@ -101,18 +101,18 @@ pub fn rows<'a>(sheet: &'a JobState, steps: &[StepSpec]) -> Vec<Row<'a>> {
 }
 
 /// How far the pass that is under way has brought an item.
-fn stage(sheet: &JobState, steps: &[StepSpec], item: Item) -> Option<(usize, usize)> {
-    let turns = |spec: &&StepSpec| {
-        spec.form == Form::Turn(item.group) && spec.key.corner == Some(item.corner)
+fn stage(sheet: &JobState, steps: &[PlannedStep], item: Item) -> Option<(usize, usize)> {
+    let turns = |planned: &&PlannedStep| {
+        planned.form == Form::Turn(item.group) && planned.key.corner == Some(item.corner)
     };
     let mut open = steps.iter().filter(turns);
-    let spec = open.find(|spec| !status(sheet, spec).is_settled())?;
-    let turning = Turning::of(sheet, spec, item.group)?;
+    let planned = open.find(|planned| !status(sheet, planned).is_settled())?;
+    let turning = Turning::of(sheet, planned, item.group)?;
     let reached = turning.reached(item)?;
     (0 < reached).then_some((reached, turning.stages.len()))
 }
 
-/// What one tap writes when something named by hand is back: by its own card with the wrench that
+/// What one tap writes when something named by hand is back: by its own spec with the wrench that
 /// fits, or back in place.
 pub fn put_back(step: StepKey, item: Item, set: Option<(String, TypedTorque)>) -> Event {
     Event::Moved(Moved {
@@ -129,25 +129,25 @@ pub fn wrench_for(sheet: &JobState, torque: &TypedTorque) -> Option<(String, Typ
     let kit: &[Wrench] = &carried.wrenches;
     let place = pick(torque.torque(), kit, carried.share()).ok()?;
     let wrench = kit.get(place)?;
-    Some((wrench.name.clone(), told_in_wrench(torque, wrench)))
+    Some((wrench.name.clone(), shown_in_wrench(torque, wrench)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::job::manual_item::{Also, named, next_place};
-    use crate::job::told::sheet;
-    use crate::job::turn::tests::{CORNER, card, kit, spec, torque};
-    use crate::trade::fastening::CardItem;
+    use crate::job::recorded::sheet;
+    use crate::job::turn::tests::{CORNER, kit, planned, spec, torque};
+    use crate::trade::fastening::SpecItem;
     use crate::trade::wheel_end::{ItemKind, Step, items};
 
     #[test]
     fn a_row_says_how_far_the_pass_is_and_with_which_wrench() {
-        let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+        let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
         let all = items(CORNER, ItemKind::LugNuts, 5);
         let mut whats = vec![
             kit(),
-            card(CardItem::LugNuts, vec![torque("60"), torque("120")]),
+            spec(SpecItem::LugNuts, vec![torque("60"), torque("120")]),
             Event::Moved(Moved {
                 step: StepKey::at(Step::WheelOn, CORNER),
                 items: all.clone(),
@@ -158,7 +158,7 @@ mod tests {
         let tap = |whats: &mut Vec<Event>| {
             let now = sheet(&*whats);
             whats.push(
-                Turning::of(&now, &spec, ItemKind::LugNuts)
+                Turning::of(&now, &planned, ItemKind::LugNuts)
                     .unwrap()
                     .tap()
                     .unwrap(),
@@ -166,13 +166,13 @@ mod tests {
         };
         (0..6).for_each(|_| tap(&mut whats));
         let now = sheet(&whats);
-        let rows = rows(&now, std::slice::from_ref(&spec));
-        let told: Vec<_> = rows
+        let rows = rows(&now, std::slice::from_ref(&planned));
+        let recorded: Vec<_> = rows
             .iter()
             .map(|row| (row.item.number, row.stage))
             .collect();
         let (one, two) = (Some((1, 2)), Some((2, 2)));
-        assert_eq!(told, [(2, one), (3, one), (4, one), (5, one), (1, two)]);
+        assert_eq!(recorded, [(2, one), (3, one), (4, one), (5, one), (1, two)]);
         assert_eq!(rows[0].wrench.unwrap().0, "B");
         assert_eq!(rows[4].hold, ItemState::Done);
     }
@@ -181,18 +181,18 @@ mod tests {
     fn after_an_angle_the_row_names_the_wrench_of_the_torque_before_it() {
         use crate::job::kit::clicks;
         use crate::job::turn::tests::angle;
-        let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
+        let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
         let mut whats = vec![
             kit(),
-            card(CardItem::AxleNut, vec![torque("120"), angle("60")]),
+            spec(SpecItem::AxleNut, vec![torque("120"), angle("60")]),
         ];
         for _ in 0..2 {
             let now = sheet(&whats);
-            let turning = Turning::of(&now, &spec, ItemKind::AxleNut).unwrap();
+            let turning = Turning::of(&now, &planned, ItemKind::AxleNut).unwrap();
             whats.push(turning.tap().unwrap());
         }
         let now = sheet(&whats);
-        let rows = rows(&now, std::slice::from_ref(&spec));
+        let rows = rows(&now, std::slice::from_ref(&planned));
         assert_eq!(rows[0].hold, ItemState::Done);
         assert_eq!(rows[0].wrench.unwrap().0, "B");
         // One click for the torque, none for the angle.
@@ -206,7 +206,7 @@ mod tests {
             Event::Also(Also {
                 item,
                 name: name.to_owned(),
-                card: None,
+                spec: None,
             })
         };
         let first = next_place(&sheet(&[]), CORNER).unwrap();

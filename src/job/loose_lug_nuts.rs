@@ -1,5 +1,5 @@
 //! Lug nuts that were found loose before driving: STOP until every nut of the vehicle was brought
-//! to its card, and then the decision is made again.
+//! to its spec, and then the decision is made again.
 
 use crate::job::conflict::is_contested;
 use crate::job::entry::Reply;
@@ -37,13 +37,13 @@ pub fn found_loose(sheet: &JobState) -> bool {
 }
 
 /// Whether lug nuts were found loose, and nobody said since that every one of the vehicle is at
-/// its card; a look that was made again asks again.
+/// its spec; a look that was made again asks again.
 pub fn nuts_are_loose(sheet: &JobState) -> bool {
     let place = |step| sheet.place(&Key::Step(StepKey::once(step)));
-    let said = sheet.reply(StepKey::once(Step::NutsToCard));
-    let at_card = said == Some(&Reply::Said(Answer::Yes))
-        && place(Step::BeforeDriving) < place(Step::NutsToCard);
-    found_loose(sheet) && !at_card
+    let said = sheet.reply(StepKey::once(Step::NutsToSpec));
+    let at_spec = said == Some(&Reply::Said(Answer::Yes))
+        && place(Step::BeforeDriving) < place(Step::NutsToSpec);
+    found_loose(sheet) && !at_spec
 }
 
 /// Whether a decision that stands rested on loose lug nuts that are loose no more, or had not seen

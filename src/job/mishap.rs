@@ -10,7 +10,7 @@ use crate::trade::answer::Answer;
 use crate::trade::fastening::mishap::MishapKind;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Change, Form, Item, ItemKind, ItemState, SHOVE_FURTHER, Step, StepKey, StepSpec, can_happen,
+    Change, Form, Item, ItemKind, ItemState, PlannedStep, SHOVE_FURTHER, Step, StepKey, can_happen,
 };
 
 pub use crate::job::entry::Mishap;
@@ -42,23 +42,23 @@ pub fn open_mishaps(sheet: &JobState) -> Vec<&Mishap> {
 /// The open mishap that stands in the way of a step: where it was seen until the customer agreed, and
 /// until it is mended wherever such a fastener is turned, of a cracked part where the hub is put in.
 /// A broken stud may so be left until the new hub brings its own.
-pub fn in_the_way<'a>(sheet: &'a JobState, spec: &StepSpec) -> Option<&'a Mishap> {
-    let concerns = |mishap: &&Mishap| match spec.form {
+pub fn in_the_way<'a>(sheet: &'a JobState, planned: &PlannedStep) -> Option<&'a Mishap> {
+    let concerns = |mishap: &&Mishap| match planned.form {
         Form::Turn(group) => {
-            group == mishap.item.group && spec.key.corner == Some(mishap.item.corner)
+            group == mishap.item.group && planned.key.corner == Some(mishap.item.corner)
         }
-        _ if holds_part(spec, mishap) => true,
-        _ => mishap.step == spec.key && mending(sheet, mishap) != Mending::Agreed,
+        _ if holds_part(planned, mishap) => true,
+        _ => mishap.step == planned.key && mending(sheet, mishap) != Mending::Agreed,
     };
     open_mishaps(sheet).into_iter().find(concerns)
 }
 
 /// Whether a step puts the hub on what is cracked: the knuckle, or the hub itself.
-fn holds_part(spec: &StepSpec, mishap: &Mishap) -> bool {
+fn holds_part(planned: &PlannedStep, mishap: &Mishap) -> bool {
     let puts = |change: &Change| change.group == ItemKind::Hub && change.to == ItemState::Done;
     !mishap.item.group.is_fastener()
-        && spec.key.corner == Some(mishap.item.corner)
-        && spec.changes.iter().any(puts)
+        && planned.key.corner == Some(mishap.item.corner)
+        && planned.changes.iter().any(puts)
 }
 
 /// Whether something at a corner is cracked and not replaced.
@@ -71,10 +71,10 @@ pub fn is_cracked(sheet: &JobState, corner: Corner) -> bool {
 /// The first step of a screen that an open mishap stands in the way of, with the mishap.
 pub fn in_the_way_of<'a>(
     sheet: &'a JobState,
-    told: &[&'a StepSpec],
-) -> Option<(&'a StepSpec, &'a Mishap)> {
-    let mut told = told.iter();
-    told.find_map(|spec| Some((*spec, in_the_way(sheet, spec)?)))
+    recorded: &[&'a PlannedStep],
+) -> Option<(&'a PlannedStep, &'a Mishap)> {
+    let mut recorded = recorded.iter();
+    recorded.find_map(|planned| Some((*planned, in_the_way(sheet, planned)?)))
 }
 
 /// How far the mending of an open mishap is: only a yes given after it counts.
@@ -122,26 +122,29 @@ pub fn extra_consents(sheet: &JobState) -> impl Iterator<Item = &Consent> {
 
 /// What one tap writes when it is mended at `spec`: the fastener is in by hand, and where several
 /// are turned the pass begins again, since the others were drawn down without it.
-pub fn mended(spec: &StepSpec, item: Item) -> Vec<Event> {
+pub fn mended(planned: &PlannedStep, item: Item) -> Vec<Event> {
     let mut whats = vec![Event::Mended(item)];
-    if matches!(spec.form, Form::Turn(group) if group == item.group) {
+    if matches!(planned.form, Form::Turn(group) if group == item.group) {
         whats.push(Event::Moved(Moved {
-            step: spec.key,
+            step: planned.key,
             items: vec![item],
             to: ItemState::ByHand,
             wrench: None,
         }));
-        whats.push(Event::Pass(spec.key));
+        whats.push(Event::Pass(planned.key));
     }
     whats
 }
 
 /// What can have gone wrong on a screen that tells these steps, each kind with the fasteners that
 /// it can have happened to and the step at which: the last that has hands on the fastener.
-pub fn possible(sheet: &JobState, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
+pub fn possible(
+    sheet: &JobState,
+    recorded: &[&PlannedStep],
+) -> Vec<(MishapKind, Vec<(Item, StepKey)>)> {
     let kinds = MishapKind::ALL.iter().copied().map(|kind| {
         let mut at = OrderedMap::new();
-        for (item, to, step) in told.iter().flat_map(|spec| handled(sheet, spec)) {
+        for (item, to, step) in recorded.iter().flat_map(|planned| handled(sheet, planned)) {
             if can_happen(kind, item.group, to) {
                 at.insert(item, step);
             }
@@ -154,25 +157,25 @@ pub fn possible(sheet: &JobState, told: &[&StepSpec]) -> Vec<(MishapKind, Vec<(I
 }
 
 /// The fasteners that a step has hands on, and what it brings them to; the parts that are bare.
-fn handled(sheet: &JobState, spec: &StepSpec) -> Vec<(Item, ItemState, StepKey)> {
-    let Some(corner) = spec.key.corner else {
+fn handled(sheet: &JobState, planned: &PlannedStep) -> Vec<(Item, ItemState, StepKey)> {
+    let Some(corner) = planned.key.corner else {
         return Vec::new();
     };
-    let changes = match spec.form {
+    let changes = match planned.form {
         Form::Turn(group) => vec![Change {
             group,
             only: None,
             to: ItemState::Done,
         }],
-        _ => spec.changes.clone(),
+        _ => planned.changes.clone(),
     };
     let fastens = |change: &Change| change.group.is_fastener();
     let of_change = |change: Change| {
         let all = group_items(sheet, corner, change.group).into_iter();
         all.filter(move |item| change.only.is_none_or(|only| only == item.number))
-            .map(move |item| (item, change.to, spec.key))
+            .map(move |item| (item, change.to, planned.key))
     };
-    let parts = spec.key.step.row().bare.iter().map(|group| Change {
+    let parts = planned.key.step.row().bare.iter().map(|group| Change {
         group: *group,
         only: None,
         to: ItemState::Off,

@@ -37,7 +37,7 @@ pub mod manual_item;
 pub mod mishap;
 mod order;
 pub mod pace;
-pub mod picture;
+pub mod photo;
 mod plan;
 pub mod practice;
 mod problem;
@@ -45,6 +45,8 @@ mod progress;
 pub mod proof;
 pub mod ready;
 pub mod reason;
+#[cfg(test)]
+mod recorded;
 pub mod round;
 pub mod runout;
 pub mod sets;
@@ -54,10 +56,8 @@ pub mod spec_diff;
 pub mod tally;
 pub mod thickness;
 pub mod tip_and_drift;
-#[cfg(test)]
-mod told;
 pub mod turn;
-pub mod typed_card;
+pub mod typed_spec;
 mod wheel_end;
 
 pub use act::done;

@@ -60,31 +60,32 @@ impl Pace {
 mod tests {
     use super::*;
 
-    fn told(pace: Pace) -> Vec<(Beat, i32)> {
+    fn recorded(pace: Pace) -> Vec<(Beat, i32)> {
         (0..).map_while(|beat| pace.beat(beat)).collect()
     }
 
     #[test]
     fn rocking_is_five_swings_each_way() {
-        let told = told(Pace::Rock);
-        assert_eq!(told.len(), 11);
-        assert_eq!(told.first(), Some(&(Beat::Push, 0)));
-        assert_eq!(told.last(), Some(&(Beat::Pull, 5)));
+        let recorded = recorded(Pace::Rock);
+        assert_eq!(recorded.len(), 11);
+        assert_eq!(recorded.first(), Some(&(Beat::Push, 0)));
+        assert_eq!(recorded.last(), Some(&(Beat::Pull, 5)));
         let turns = (0..11).filter(|beat| Pace::Rock.turns_at(*beat));
         assert_eq!(turns.collect::<Vec<_>>(), [0, 6]);
     }
 
     #[test]
     fn a_round_is_push_read_pull_read_with_time_to_read() {
-        let told = told(Pace::Gauge);
-        let mut order: Vec<Beat> = told.iter().map(|(beat, _)| *beat).collect();
+        let recorded = recorded(Pace::Gauge);
+        let mut order: Vec<Beat> = recorded.iter().map(|(beat, _)| *beat).collect();
         order.dedup();
         assert_eq!(
             order,
             [Beat::Push, Beat::ReadPush, Beat::Pull, Beat::ReadPull]
         );
         let of = |beat: Beat| {
-            told.iter()
+            recorded
+                .iter()
                 .filter(move |(is, _)| *is == beat)
                 .map(|(_, n)| *n)
         };

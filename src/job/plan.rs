@@ -6,7 +6,7 @@ use crate::job::proof::{is_blocked, is_reopened};
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::{fitted, kind};
 use crate::trade::answer::Answer;
-use crate::trade::fastening::{CardBody, CardItem};
+use crate::trade::fastening::{SpecBody, SpecItem};
 use crate::trade::play::{Decision, Felt};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
@@ -107,8 +107,8 @@ fn play_felt(sheet: &JobState, corner: Corner) -> bool {
 }
 
 fn nut_position(sheet: &JobState) -> NutPosition {
-    match sheet.card(CardItem::AxleNut).map(|card| &card.body) {
-        Some(CardBody::Torque(body)) => body.position.unwrap_or(NutPosition::AirBrakeHeld),
+    match sheet.spec(SpecItem::AxleNut).map(|spec| &spec.body) {
+        Some(SpecBody::Torque(body)) => body.position.unwrap_or(NutPosition::AirBrakeHeld),
         _ => NutPosition::AirBrakeHeld,
     }
 }

@@ -10,7 +10,7 @@ use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{
-    Again, Change, Form, Item, ItemKind, ItemState, NotDoneReason, Phase, StepKey, StepSpec,
+    Again, Change, Form, Item, ItemKind, ItemState, NotDoneReason, Phase, PlannedStep, StepKey,
 };
 
 /// How far a step is.
@@ -36,11 +36,11 @@ impl Status {
 }
 
 /// How far a step is.
-pub fn status(sheet: &JobState, spec: &StepSpec) -> Status {
+pub fn status(sheet: &JobState, planned: &PlannedStep) -> Status {
     let by_entry =
-        match &spec.form {
-            Form::Turn(group) => turned(sheet, spec, *group),
-            Form::Round(set, round) => spec.key.corner.map(|corner| {
+        match &planned.form {
+            Form::Turn(group) => turned(sheet, planned, *group),
+            Form::Round(set, round) => planned.key.corner.map(|corner| {
                 let pulled = sheet.reading(corner, *set, *round, Side::Pull).is_some();
                 if pulled && begun(sheet, (corner, *set, *round)).is_none() {
                     Status::Done
@@ -49,18 +49,18 @@ pub fn status(sheet: &JobState, spec: &StepSpec) -> Status {
                 }
             }),
             Form::DialSetup(set) => {
-                let at = spec.key.corner;
+                let at = planned.key.corner;
                 done_if(at.is_some_and(|at| sheet.dial_setup(at, *set).is_some()))
             }
-            Form::Card(item) => done_if(sheet.card(*item).is_some()),
+            Form::Spec(item) => done_if(sheet.spec(*item).is_some()),
             Form::Corners => done_if(!sheet.corners().is_empty()),
-            Form::Decide(nth) => done_if(spec.key.corner.is_some_and(|at| {
+            Form::Decide(nth) => done_if(planned.key.corner.is_some_and(|at| {
                 sheet.decides(at, *nth) && !is_to_be_judged_again(sheet, at, *nth)
             })),
-            Form::Consent => done_if(sheet.consent(spec.key).is_some()),
+            Form::Consent => done_if(sheet.consent(planned.key).is_some()),
             Form::Price => done_if(sheet.price().is_some()),
-            Form::Photo => done_if(sheet.photos(spec.key).next().is_some()),
-            Form::Sign => done_if(sheet.signed(spec.key).is_some()),
+            Form::Photo => done_if(sheet.photos(planned.key).next().is_some()),
+            Form::Sign => done_if(sheet.signed(planned.key).is_some()),
             Form::End => done_if(sheet.ended().is_some()),
             // Answered by a reply alone.
             Form::Booking
@@ -79,35 +79,35 @@ pub fn status(sheet: &JobState, spec: &StepSpec) -> Status {
         };
     match by_entry {
         Some(Status::Done) => Status::Done,
-        Some(begun @ Status::Partly(..)) => match replied(sheet, spec) {
-            given_up @ Status::NotDone(_) if was_given_up(sheet, spec) => given_up,
+        Some(begun @ Status::Partly(..)) => match replied(sheet, planned) {
+            given_up @ Status::NotDone(_) if was_given_up(sheet, planned) => given_up,
             _ => begun,
         },
-        _ => replied(sheet, spec),
+        _ => replied(sheet, planned),
     }
 }
 
 /// Whether "not done" was said after the last fastener that was turned at this step.
-fn was_given_up(sheet: &JobState, spec: &StepSpec) -> bool {
-    let (Form::Turn(group), Some(corner)) = (&spec.form, spec.key.corner) else {
+fn was_given_up(sheet: &JobState, planned: &PlannedStep) -> bool {
+    let (Form::Turn(group), Some(corner)) = (&planned.form, planned.key.corner) else {
         return false;
     };
     let turned = group_items(sheet, corner, *group)
         .into_iter()
-        .filter_map(|item| sheet.place(&Key::Turned(spec.key, item)))
+        .filter_map(|item| sheet.place(&Key::Turned(planned.key, item)))
         .max();
-    turned < sheet.place(&Key::Step(spec.key))
+    turned < sheet.place(&Key::Step(planned.key))
 }
 
 fn done_if(done: bool) -> Option<Status> {
     done.then_some(Status::Done)
 }
 
-fn replied(sheet: &JobState, spec: &StepSpec) -> Status {
-    match sheet.reply(spec.key) {
+fn replied(sheet: &JobState, planned: &PlannedStep) -> Status {
+    match sheet.reply(planned.key) {
         None => Status::Open,
-        Some(reply) if is_open_after(spec, reply) => Status::Held,
-        Some(_) if is_stale(sheet, spec.key) => Status::Open,
+        Some(reply) if is_open_after(planned, reply) => Status::Held,
+        Some(_) if is_stale(sheet, planned.key) => Status::Open,
         Some(Reply::NotDone(because)) => Status::NotDone(*because),
         Some(Reply::Said(Answer::NotDone)) => Status::NotDone(NotDoneReason::Other),
         Some(_) => Status::Done,
@@ -120,11 +120,11 @@ fn is_stale(sheet: &JobState, look: StepKey) -> bool {
         && sheet.place(&Key::Step(look)) < sheet.last_loosened()
 }
 
-fn turned(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Status> {
-    let all = group_items(sheet, spec.key.corner?, group);
+fn turned(sheet: &JobState, planned: &PlannedStep, group: ItemKind) -> Option<Status> {
+    let all = group_items(sheet, planned.key.corner?, group);
     let done = all
         .iter()
-        .filter(|item| sheet.turned(spec.key, **item))
+        .filter(|item| sheet.turned(planned.key, **item))
         .count();
     let (done, all) = (u8::try_from(done).ok()?, u8::try_from(all.len()).ok()?);
     Some(match done {
@@ -139,25 +139,25 @@ fn turned(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Status> 
 ///
 /// A job that ended well is only looked back on: it may have been worked by a procedure that did
 /// not yet ask everything that this one asks.
-pub fn next<'a>(sheet: &JobState, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
+pub fn next<'a>(sheet: &JobState, steps: &'a [PlannedStep]) -> Option<&'a PlannedStep> {
     if let Some(back) = brings_back(sheet, steps).filter(|_| sheet.is_open_again()) {
         return Some(back);
     }
     let over = is_over(sheet.ended().map(|ended| ended.ending));
     let mut asked = steps
         .iter()
-        .filter(|spec| !over || spec.phase == Phase::LookBack);
-    asked.find(|spec| !status(sheet, spec).is_settled())
+        .filter(|planned| !over || planned.phase == Phase::LookBack);
+    asked.find(|planned| !status(sheet, planned).is_settled())
 }
 
 /// The first of the steps by which what is loose is brought back last.
-fn brings_back<'a>(sheet: &JobState, steps: &'a [StepSpec]) -> Option<&'a StepSpec> {
-    let closes = |spec: &StepSpec, item: Item| {
-        let turns = spec.form == Form::Turn(item.group);
+fn brings_back<'a>(sheet: &JobState, steps: &'a [PlannedStep]) -> Option<&'a PlannedStep> {
+    let closes = |planned: &PlannedStep, item: Item| {
+        let turns = planned.form == Form::Turn(item.group);
         let moves = |change: &Change| change.group == item.group && change.to == ItemState::Done;
-        spec.key.corner == Some(item.corner) && (turns || spec.changes.iter().any(moves))
+        planned.key.corner == Some(item.corner) && (turns || planned.changes.iter().any(moves))
     };
-    let last = |item| steps.iter().rposition(|spec| closes(spec, item));
+    let last = |item| steps.iter().rposition(|planned| closes(planned, item));
     let loose = sheet.loose();
     let first = loose.iter().filter_map(|(item, _)| last(*item)).min()?;
     steps.get(first)

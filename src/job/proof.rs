@@ -23,7 +23,7 @@ pub fn proved(sheet: &JobState, corner: Corner) -> Proved {
         noise,
     );
     let outcome = match (passed, set.as_ref().and_then(|set| set.apart)) {
-        // The default limit stood in for a card that was not met.
+        // The default limit stood in for a spec that was not met.
         (After::Pass { proven, .. }, Some(_)) => After::Pass {
             proven,
             not_done: vec![Test::Dial],

@@ -4,7 +4,9 @@
 
 use crate::job::entry::{Decided, Inputs};
 use crate::trade::play::way::Difference;
-use crate::trade::play::{Comparison, Conformity, Felt, Mark, Reason, StopSign, Test, WhyNot};
+use crate::trade::play::{
+    Comparison, Conformity, Felt, ReadingFlag, Reason, StopSign, Test, WhyNot,
+};
 use crate::words;
 
 /// The version of the rules that a decision names.
@@ -93,15 +95,15 @@ fn parts(reason: &Reason) -> (Rule, &'static str) {
 impl Decided {
     /// The reasons with the figures that stand in the entry; one whose code this version does not
     /// know is left out, and its code still stands in [`Decided::reasons`].
-    pub fn told_reasons(&self) -> Vec<Reason> {
+    pub fn recorded_reasons(&self) -> Vec<Reason> {
         let reasons = self.reasons.iter();
         reasons
-            .filter_map(|code| told(code, &self.inputs))
+            .filter_map(|code| recorded(code, &self.inputs))
             .collect()
     }
 }
 
-fn told(code: &str, inputs: &Inputs) -> Option<Reason> {
+fn recorded(code: &str, inputs: &Inputs) -> Option<Reason> {
     let (rule, of) = code.split_once('.').unwrap_or((code, ""));
     Some(match Rule::from_code(rule)? {
         Rule::MustNotDrive => Reason::MustNotDrive(StopSign::from_code(of)?),
@@ -176,7 +178,7 @@ fn compared(inputs: &Inputs, is: impl Fn(&Conformity) -> bool) -> Option<Compari
 /// Why a reading and a limit could not be compared, by its code.
 pub fn why_not_of(code: &str) -> Option<WhyNot> {
     let ways = WAYS.into_iter().map(WhyNot::Way);
-    let marks = Mark::ALL.iter().copied().map(WhyNot::Mark);
+    let marks = ReadingFlag::ALL.iter().copied().map(WhyNot::ReadingFlag);
     ways.chain(marks).find(|why| why_not(*why) == code)
 }
 
@@ -194,7 +196,7 @@ pub const fn why_not(why: WhyNot) -> &'static str {
         WhyNot::Way(Difference::Place) => "place",
         WhyNot::Way(Difference::Rig) => "rig",
         WhyNot::Way(Difference::Force) => "force",
-        WhyNot::Mark(mark) => mark.code(),
+        WhyNot::ReadingFlag(mark) => mark.code(),
     }
 }
 
@@ -208,7 +210,7 @@ fn subjects(rule: Rule) -> Vec<&'static str> {
         }
         Rule::NoComparison => {
             let ways = WAYS.into_iter().map(WhyNot::Way);
-            let marks = Mark::ALL.iter().copied().map(WhyNot::Mark);
+            let marks = ReadingFlag::ALL.iter().copied().map(WhyNot::ReadingFlag);
             ways.chain(marks).map(why_not).collect()
         }
         Rule::NotLookedAt => Test::ALL.iter().map(|test| test.code()).collect(),
@@ -221,7 +223,7 @@ mod tests {
     use super::*;
     use crate::job::entry::{Event, Reply};
     use crate::job::evidence::decided;
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::trade::play::Decision;
     use crate::trade::vehicle::Corner;
     use crate::trade::wheel_end::{Choice, Step, StepKey};
@@ -241,7 +243,7 @@ mod tests {
             ["loose_in_bearing.knocks", "rough", "not_looked_at.dial"]
         );
         assert_eq!((entry.rules, entry.again), (RULES_VERSION, false));
-        let back: Vec<String> = entry.told_reasons().iter().map(code).collect();
+        let back: Vec<String> = entry.recorded_reasons().iter().map(code).collect();
         assert_eq!(back, entry.reasons);
     }
 

@@ -209,7 +209,7 @@ pub fn pushed(sheet: &JobState, place: Place, text: &str) -> Option<Event> {
 ///
 /// A push that was recorded earlier would still count, so a round that is read again on a zeroed
 /// dial says that its push is zero. `None` while a number is not finished.
-pub fn kept(sheet: &JobState, place: Place, typing: Typing<'_>) -> Option<Vec<Event>> {
+pub fn saved(sheet: &JobState, place: Place, typing: Typing<'_>) -> Option<Vec<Event>> {
     let (corner, set, round) = place;
     let push = match (typing.push, begun(sheet, place)) {
         (Some(text), Some(push)) if push.divisions.as_typed() == text => None,
@@ -232,7 +232,7 @@ pub fn kept(sheet: &JobState, place: Place, typing: Typing<'_>) -> Option<Vec<Ev
 mod tests {
     use super::*;
 
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::trade::wheel_end::When;
 
     const SET: SetName = SetName {
@@ -280,21 +280,21 @@ mod tests {
     }
 
     #[test]
-    fn beyond_a_quarter_turn_the_turns_are_asked_and_kept() {
+    fn beyond_a_quarter_turn_the_turns_are_asked_and_saved() {
         let far = typing(None, "30");
         let asked = far.play(&Dial::HUNDREDTH_MM).unwrap();
         assert!(matches!(asked, Err(RoundError::AskTurns { .. })));
         let (turns, play) = far.ways(&Dial::HUNDREDTH_MM)[1];
         assert!((play.mm() - 0.70).abs() < 1e-9);
-        let told = Typing {
+        let recorded = Typing {
             turns: Some(turns),
             ..far
         };
-        assert_eq!(told.play(&Dial::HUNDREDTH_MM), Some(Ok(play)));
-        assert_eq!(told.ways(&Dial::HUNDREDTH_MM).len(), 3);
+        assert_eq!(recorded.play(&Dial::HUNDREDTH_MM), Some(Ok(play)));
+        assert_eq!(recorded.ways(&Dial::HUNDREDTH_MM).len(), 3);
         let place = (Corner::FrontLeft, SET, 1);
-        let kept = sheet(kept(&sheet(Vec::new()), place, told).unwrap());
-        let read = crate::job::judge::round_play(&kept, Corner::FrontLeft, SET, 1);
+        let saved = sheet(saved(&sheet(Vec::new()), place, recorded).unwrap());
+        let read = crate::job::judge::round_play(&saved, Corner::FrontLeft, SET, 1);
         assert_eq!(read, Some(Ok(play)));
     }
 
@@ -308,19 +308,19 @@ mod tests {
 
     #[test]
     fn a_zeroed_round_read_again_forgets_the_push_of_before() {
-        let two = kept(&sheet(Vec::new()), PLACE, typing(Some("30"), "36.3")).unwrap();
+        let two = saved(&sheet(Vec::new()), PLACE, typing(Some("30"), "36.3")).unwrap();
         assert_eq!(two.len(), 2);
         let after = sheet(two);
-        let anew = kept(&after, PLACE, typing(None, "6")).unwrap();
+        let anew = saved(&after, PLACE, typing(None, "6")).unwrap();
         match &anew[0] {
             Event::Reading(push) => {
                 assert_eq!((push.side, push.divisions.as_typed()), (Side::Push, "0"));
             }
             other => panic!("{other:?}"),
         }
-        let first = kept(&sheet(Vec::new()), PLACE, typing(None, "6")).unwrap();
+        let first = saved(&sheet(Vec::new()), PLACE, typing(None, "6")).unwrap();
         assert_eq!(first.len(), 1);
-        assert!(kept(&after, PLACE, typing(None, "")).is_none());
+        assert!(saved(&after, PLACE, typing(None, "")).is_none());
     }
 
     #[test]
@@ -330,7 +330,7 @@ mod tests {
         assert_eq!(begun(&half, PLACE).unwrap().divisions.as_typed(), "98.5");
         assert_eq!(read(&half, PLACE), None);
         // The push is there already: only the pull is written.
-        let rest = kept(&half, PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        let rest = saved(&half, PLACE, typing(Some("98.5"), "2.0")).unwrap();
         assert_eq!(rest.len(), 1);
         whats.extend(rest);
         let whole = sheet(&whats);
@@ -344,11 +344,11 @@ mod tests {
     // 98.5 and then 2.0 on a face of 100 is 3.5 divisions: 0.035 mm.
     #[test]
     fn the_same_again_is_the_whole_reading() {
-        let whats = kept(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        let whats = saved(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
         let first = sheet(&whats);
         let last = Last::before(&first, NEXT).unwrap();
         assert!(last.can_repeat(&first, NEXT));
-        let again = kept(&first, NEXT, last.typing()).unwrap();
+        let again = saved(&first, NEXT, last.typing()).unwrap();
         let both = sheet([whats, again].concat());
         for place in [PLACE, NEXT] {
             assert!((read(&both, place).unwrap().mm() - 0.035).abs() < 1e-12);
@@ -358,7 +358,7 @@ mod tests {
 
     #[test]
     fn another_push_or_another_dial_is_not_the_same_again() {
-        let mut whats = kept(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
+        let mut whats = saved(&sheet(Vec::new()), PLACE, typing(Some("98.5"), "2.0")).unwrap();
         for (push, same) in [("98,50", true), ("97", false)] {
             let pushed = pushed(&sheet(&whats), NEXT, push).unwrap();
             let begun = sheet([&whats[..], &[pushed]].concat());

@@ -1,12 +1,12 @@
 //! From the entries of a corner to its runs round a face, and what the trade says of each.
 
-use crate::job::entry::{Event, RunoutCard, RunoutReading, Setup, VehicleField};
+use crate::job::entry::{Event, RunoutReading, RunoutSpec, Setup, VehicleField};
 use crate::job::judge::indicator;
 use crate::job::sheet::JobState;
-use crate::job::typed_card::CardInputError;
+use crate::job::typed_spec::SpecInputError;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardSource;
-use crate::trade::fastening::card::CardError;
+use crate::trade::fastening::SpecSource;
+use crate::trade::fastening::spec::SpecError;
 use crate::trade::play::Dial;
 use crate::trade::play::conformity::Judged;
 use crate::trade::runout::series::{MOST_PLACES, equal_step, is_same_place};
@@ -23,7 +23,7 @@ use crate::words;
 mod needle;
 mod on_studs;
 
-use on_studs::told;
+use on_studs::recorded;
 
 pub use on_studs::Basis;
 
@@ -89,7 +89,7 @@ pub struct Found<'a> {
     /// The runout itself and how sure it is; none while the shape cannot be told.
     pub reach: Option<Reach>,
     /// The limit that was looked up.
-    pub limit: Option<&'a RunoutCard>,
+    pub limit: Option<&'a RunoutSpec>,
     /// What the comparison says.
     pub judged: Option<Judged>,
     /// The rotor on every stud, the best first, once that can be told.
@@ -220,17 +220,18 @@ pub fn found<'a>(sheet: &'a JobState, runs: &[Run], run: &Run) -> Result<Found<'
     });
     let surface = run.setup.surface;
     let limit = sheet.runout_limit(surface);
-    let most = limit.and_then(|card| RunoutLimit::manufacturer(surface, card.most.length()).ok());
+    let most = limit.and_then(|spec| RunoutLimit::manufacturer(surface, spec.most.length()).ok());
     let judged = most
         .zip(reach)
         .and_then(|(most, reach)| compare(surface, &reach, &most).ok());
-    let told = told(sheet, runs, run, &shape).zip(studs(sheet));
-    let told = told.and_then(|((basis, told), studs)| Some((basis, positions(&told, studs).ok()?)));
-    let (basis, positions) = told.unzip();
+    let recorded = recorded(sheet, runs, run, &shape).zip(studs(sheet));
+    let recorded = recorded
+        .and_then(|((basis, recorded), studs)| Some((basis, positions(&recorded, studs).ok()?)));
+    let (basis, positions) = recorded.unzip();
     let next = match (&shape, reach) {
         (Ok(shape), Some(reach)) => {
             let best = positions.as_ref().and_then(|all| all.first().copied());
-            let could_read_more = series.kept().count() < usize::from(MOST_PLACES);
+            let could_read_more = series.saved().count() < usize::from(MOST_PLACES);
             next(&Known {
                 surface,
                 form: shape.form,
@@ -275,7 +276,7 @@ pub struct Spotted {
 
 /// The entry of one place with its whole turns where they were asked for; `None` while the number
 /// is not finished.
-pub fn kept(sheet: &JobState, at: Spotted, text: &str, turns: Option<i32>) -> Option<Event> {
+pub fn saved(sheet: &JobState, at: Spotted, text: &str, turns: Option<i32>) -> Option<Event> {
     let divisions = Decimal::parse(text).ok()?;
     Some(reading(sheet, at, Some((divisions, turns))))
 }
@@ -309,24 +310,24 @@ pub fn marked(reading: &RunoutReading, left_out: Option<LeftOut>) -> Event {
     })
 }
 
-/// The card of a limit of run-out.
+/// The spec of a limit of run-out.
 ///
 /// # Errors
 /// The first [`CardInputError`].
-pub fn limit_card(
+pub fn limit_spec(
     surface: Surface,
     value: &str,
     unit: LengthUnit,
-    source: CardSource,
-) -> Result<RunoutCard, CardInputError> {
-    let most = Typed::parse(value, unit).map_err(CardInputError::Value)?;
+    source: SpecSource,
+) -> Result<RunoutSpec, SpecInputError> {
+    let most = Typed::parse(value, unit).map_err(SpecInputError::Value)?;
     if most.length() < Length::ZERO {
-        return Err(CardInputError::Fault(CardError::NegativeLimit));
+        return Err(SpecInputError::Fault(SpecError::NegativeLimit));
     }
     if source.document.trim().is_empty() || source.who.trim().is_empty() {
-        return Err(CardInputError::Fault(CardError::NoSource));
+        return Err(SpecInputError::Fault(SpecError::NoSource));
     }
-    Ok(RunoutCard {
+    Ok(RunoutSpec {
         surface,
         most,
         source,

@@ -21,7 +21,7 @@ pub fn before(sheet: &JobState, corner: Corner) -> Option<Measured> {
 pub fn sets_before(sheet: &JobState, corner: Corner) -> Vec<(u8, Measured)> {
     let set = |nth| {
         let when = When::Before;
-        let set = told(sheet, corner, SetName { when, nth })?.ok()?;
+        let set = reported(sheet, corner, SetName { when, nth })?.ok()?;
         Some((nth, set))
     };
     (1..=2).filter_map(set).collect()
@@ -32,14 +32,14 @@ pub fn sets_before(sheet: &JobState, corner: Corner) -> Vec<(u8, Measured)> {
 ///
 /// # Errors
 /// [`SeriesError`] if a round gives no play.
-pub fn told(
+pub fn reported(
     sheet: &JobState,
     corner: Corner,
     name: SetName,
 ) -> Option<Result<Measured, SeriesError>> {
     let measured = measured(sheet, corner, name)?;
     Some(measured.map(|now| match recorded(sheet, corner, name) {
-        Some(figures) => now.told_as(figures),
+        Some(figures) => now.recorded_as(figures),
         None => now,
     }))
 }

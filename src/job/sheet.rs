@@ -7,7 +7,7 @@ use crate::job::entry::{
 use crate::job::key::{Key, is_no_less_careful};
 use crate::job::problem::Problem;
 use crate::map::{OrderedMap, OrderedSet};
-use crate::trade::fastening::{CardItem, SpecCard, TypedLever};
+use crate::trade::fastening::{Spec, SpecItem, TypedLever};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemState, SetName, StepKey};
 
@@ -15,9 +15,9 @@ mod bench;
 mod contested;
 mod ended;
 mod found;
-mod kept;
 mod money;
 mod proved;
+mod saved;
 
 /// The state of a job.
 #[derive(Clone, Debug, PartialEq)]
@@ -124,11 +124,11 @@ impl JobState {
         {
             return contested::reading(self, (*corner, *set, *round), *side);
         }
-        self.stated(key).reduce(|kept, next| {
-            if is_no_less_careful(&next.what, &kept.what) {
+        self.stated(key).reduce(|saved, next| {
+            if is_no_less_careful(&next.what, &saved.what) {
                 next
             } else {
-                kept
+                saved
             }
         })
     }
@@ -179,10 +179,10 @@ impl JobState {
         }
     }
 
-    /// A spec card.
-    pub fn card(&self, item: CardItem) -> Option<&SpecCard> {
-        match self.fact(&Key::Card(item)) {
-            Some(Event::Card(card)) => Some(card),
+    /// A spec spec.
+    pub fn spec(&self, item: SpecItem) -> Option<&Spec> {
+        match self.fact(&Key::Spec(item)) {
+            Some(Event::Spec(spec)) => Some(spec),
             _ => None,
         }
     }
@@ -252,7 +252,7 @@ impl JobState {
             .collect()
     }
 
-    /// Whether an item was brought to its card at this step, since the pass began.
+    /// Whether an item was brought to its spec at this step, since the pass began.
     pub fn turned(&self, step: StepKey, item: Item) -> bool {
         matches!(
             self.fact(&Key::Turned(step, item)),

@@ -1,6 +1,6 @@
 //! What a job leaves on paper for the next phone: the few facts that the visit after needs.
 //!
-//! Nobody is named in them. A phone that takes a job from paper keeps them as one entry. Cards,
+//! Nobody is named in them. A phone that takes a job from paper keeps them as one entry. Specs,
 //! the vehicle, what is due, what is loose and how it ended then count until this job states
 //! them itself; readings and decisions never do, since nobody measured them here.
 
@@ -15,7 +15,7 @@ use crate::trade::wheel_end::{Item, SetName, StepKey};
 
 pub use crate::job::entry::Slip;
 
-/// What of a job goes on paper, in a fixed order: vehicle, corners, cards, what is loose,
+/// What of a job goes on paper, in a fixed order: vehicle, corners, specs, what is loose,
 /// readings, the last run round each surface, decisions, yes or no to the repair, parts,
 /// what is due, the ending.
 ///
@@ -23,8 +23,8 @@ pub use crate::job::entry::Slip;
 pub fn facts(sheet: &JobState) -> Vec<Event> {
     let mut facts: Vec<Event> = sheet
         .keys()
-        .filter(|key| is_told(sheet, key))
-        .filter_map(|key| told(&sheet.holds(key)?.what))
+        .filter(|key| is_recorded(sheet, key))
+        .filter_map(|key| recorded(&sheet.holds(key)?.what))
         .collect();
     facts.extend(loose(sheet));
     facts.order_by_key(rank);
@@ -38,7 +38,7 @@ impl Slip {
             key,
             Key::Vehicle(_)
                 | Key::Corners
-                | Key::Card(_)
+                | Key::Spec(_)
                 | Key::Due(_)
                 | Key::Item(_)
                 | Key::Mishap(_)
@@ -101,7 +101,7 @@ impl Slip {
     }
 }
 
-fn is_told(sheet: &JobState, key: &Key) -> bool {
+fn is_recorded(sheet: &JobState, key: &Key) -> bool {
     match key {
         Key::Vehicle(field) => *field != VehicleField::Vin,
         Key::Decided(corner, nth) => {
@@ -109,7 +109,7 @@ fn is_told(sheet: &JobState, key: &Key) -> bool {
             stands.is_some_and(|decided| decided.nth == *nth)
         }
         Key::Corners
-        | Key::Card(_)
+        | Key::Spec(_)
         | Key::Reading(..)
         | Key::Consent(_)
         | Key::Part(_)
@@ -142,7 +142,7 @@ fn is_last_run(sheet: &JobState, corner: Corner, nth: u8) -> bool {
 }
 
 /// A fact as paper tells it.
-fn told(what: &Event) -> Option<Event> {
+fn recorded(what: &Event) -> Option<Event> {
     match what {
         Event::Consent(consent) => (consent.scope == Scope::Repair).then(|| {
             Event::Consent(Consent {
@@ -204,7 +204,7 @@ const fn rank(what: &Event) -> u8 {
     match what {
         Event::Vehicle(..) => 0,
         Event::Corners(_) => 1,
-        Event::Card(_) => 2,
+        Event::Spec(_) => 2,
         Event::Moved(_) | Event::Also(_) | Event::Mishap(_) => 3,
         Event::DialSetup(_) | Event::Reading(_) | Event::Runout(_) => 4,
         Event::Decided(_) => 5,

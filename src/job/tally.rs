@@ -15,7 +15,8 @@ use crate::trade::money::{Line, LineKind};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, HoldPoint, Item, ItemKind, ItemState, ROUNDS, Sign, Step, StepKey, StepSpec, sign_gone,
+    Check, HoldPoint, Item, ItemKind, ItemState, PlannedStep, ROUNDS, Sign, Step, StepKey,
+    sign_gone,
 };
 use crate::words;
 
@@ -87,7 +88,7 @@ pub fn van(sheet: &JobState) -> &str {
 }
 
 fn when(entry: &Entry) -> i64 {
-    entry.at.told.unwrap_or(entry.at.utc_ms)
+    entry.at.recorded.unwrap_or(entry.at.utc_ms)
 }
 
 /// Minutes from the look at the site to the end, by one phone's clock and on one day, less those
@@ -177,12 +178,12 @@ pub fn decided_to_replace(sheet: &JobState, corner: Corner) -> bool {
 
 /// Of the entries that count, those of which another time was told than that of the clock.
 pub fn noted_later(sheet: &JobState) -> Part {
-    let told_later = |entry: &&Entry| {
-        let told = entry.at.told;
-        told.is_some_and(|told| told.abs_diff(entry.at.utc_ms) >= SAME_MS)
+    let recorded_later = |entry: &&Entry| {
+        let recorded = entry.at.recorded;
+        recorded.is_some_and(|recorded| recorded.abs_diff(entry.at.utc_ms) >= SAME_MS)
     };
     Part {
-        of: sheet.counting().filter(told_later).count(),
+        of: sheet.counting().filter(recorded_later).count(),
         all: sheet.counting().count(),
     }
 }
@@ -217,15 +218,17 @@ pub fn quick_nuts(sheet: &JobState) -> Part {
 }
 
 /// Of the questions behind the hold points that were settled, those passed with a reason instead:
-/// the shove, the readings before, the nut at its card, the pedal.
-pub fn passed_with_reason(sheet: &JobState, steps: &[StepSpec]) -> Part {
-    let behind = steps.iter().filter(|spec| is_behind_a_hold(spec.key));
-    behind.fold(Part::default(), |part, spec| match status(sheet, spec) {
-        Status::Open | Status::Held | Status::Partly(..) => part,
-        settled => Part {
-            of: part.of + usize::from(settled != Status::Done),
-            all: part.all + 1,
-        },
+/// the shove, the readings before, the nut at its spec, the pedal.
+pub fn passed_with_reason(sheet: &JobState, steps: &[PlannedStep]) -> Part {
+    let behind = steps.iter().filter(|planned| is_behind_a_hold(planned.key));
+    behind.fold(Part::default(), |part, planned| {
+        match status(sheet, planned) {
+            Status::Open | Status::Held | Status::Partly(..) => part,
+            settled => Part {
+                of: part.of + usize::from(settled != Status::Done),
+                all: part.all + 1,
+            },
+        }
     })
 }
 

@@ -1,11 +1,11 @@
 //! From the entries of a corner to its rotor under the micrometer, and what the trade says of it.
 
-use crate::job::entry::{Event, Gauging, RunoutReading, ThicknessCard, ThicknessReading};
+use crate::job::entry::{Event, Gauging, RunoutReading, ThicknessReading, ThicknessSpec};
 use crate::job::runout::{USUAL_PLACES, angle, place_angle, runs};
 use crate::job::sheet::JobState;
-use crate::job::typed_card::CardInputError;
-use crate::trade::fastening::CardSource;
-use crate::trade::fastening::card::CardError;
+use crate::job::typed_spec::SpecInputError;
+use crate::trade::fastening::SpecSource;
+use crate::trade::fastening::spec::SpecError;
 use crate::trade::runout::{
     Bound, Reach, RotorNext, Said, Surface, Thickness, ThicknessError, Undetermined, next_of_rotor,
 };
@@ -44,7 +44,7 @@ pub struct Found<'a> {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Against<'a> {
     /// The limit.
-    pub card: &'a ThicknessCard,
+    pub spec: &'a ThicknessSpec,
     /// What the comparison says; "over" is the bad side.
     pub said: Said,
 }
@@ -154,13 +154,13 @@ pub fn found<'a>(
     let thickness = of.thickness(sheet, corner)?;
     let varies = thickness.variation();
     let against = |bound| {
-        let card = sheet.thickness_limit(corner.axle(), bound)?;
-        let limit = card.value.length();
+        let spec = sheet.thickness_limit(corner.axle(), bound)?;
+        let limit = spec.value.length();
         let said = match bound {
             Bound::Least => Ok(thickness.is_thin(limit)),
             Bound::Variation => varies.map(|reach| reach.against(limit)),
         };
-        Some(Against { card, said })
+        Some(Against { spec, said })
     };
     let (least, variation) = (against(Bound::Least), against(Bound::Variation));
     let said = |against: &Option<Against>| against.as_ref().map(|it| it.said);
@@ -212,7 +212,7 @@ impl Placed {
     ///
     /// # Errors
     /// [`ThicknessInputError`] where the text is no thickness.
-    pub fn kept(self, text: &str) -> Result<Event, ThicknessInputError> {
+    pub fn saved(self, text: &str) -> Result<Event, ThicknessInputError> {
         Ok(self.reading(Some(typed(self.gauging, text)?)))
     }
 
@@ -232,24 +232,24 @@ impl Placed {
     }
 }
 
-/// The card of a limit of the thickness.
+/// The spec of a limit of the thickness.
 ///
 /// # Errors
 /// The first [`CardInputError`].
-pub fn limit_card(
+pub fn limit_spec(
     (axle, bound): (Axle, Bound),
     value: &str,
     unit: LengthUnit,
-    source: CardSource,
-) -> Result<ThicknessCard, CardInputError> {
-    let value = TypedLength::parse(value, unit).map_err(CardInputError::Value)?;
+    source: SpecSource,
+) -> Result<ThicknessSpec, SpecInputError> {
+    let value = TypedLength::parse(value, unit).map_err(SpecInputError::Value)?;
     if value.length() <= Length::ZERO {
-        return Err(CardInputError::Fault(CardError::NotAboveZero { stage: 0 }));
+        return Err(SpecInputError::Fault(SpecError::NotAboveZero { stage: 0 }));
     }
     if source.document.trim().is_empty() || source.who.trim().is_empty() {
-        return Err(CardInputError::Fault(CardError::NoSource));
+        return Err(SpecInputError::Fault(SpecError::NoSource));
     }
-    Ok(ThicknessCard {
+    Ok(ThicknessSpec {
         axle,
         bound,
         value,

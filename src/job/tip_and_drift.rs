@@ -88,7 +88,7 @@ pub fn crept_typed(dial: &Dial, text: &str) -> Result<Decimal, DriftError> {
 mod tests {
     use super::*;
     use crate::job::entry::Event;
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::units::{LengthUnit, TypedLength};
 
     const ROCKED: Way = Way {
@@ -103,7 +103,7 @@ mod tests {
     }
 
     #[test]
-    fn a_rock_is_seen_at_the_places_whose_radius_is_told() {
+    fn a_rock_is_seen_at_the_places_whose_radius_is_reported() {
         let both = [
             radius(Place::RotorEdge, "140"),
             radius(Place::FlangeRim, "70"),

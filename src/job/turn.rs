@@ -1,6 +1,6 @@
-//! Turning fasteners to their card: which is next, with what, and what one tap writes.
+//! Turning fasteners to their spec: which is next, with what, and what one tap writes.
 //!
-//! A stage of the card is gone through for every fastener of the group before the next begins.
+//! A stage of the spec is gone through for every fastener of the group before the next begins.
 //! How far a fastener is follows from the taps at its step since the pass began.
 
 use crate::job::entry::{Carried, EntryId, Event, Moved};
@@ -8,10 +8,10 @@ use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
 use crate::trade::fastening::{
-    CardBody, CardItem, Fit, Lever, LeverError, Pattern, SpecCard, Stage, TypedLever, UsableShare,
+    Fit, Lever, LeverError, Pattern, Spec, SpecBody, SpecItem, Stage, TypedLever, UsableShare,
     Wrench, cross_order, fit, star_order, wrench_setting,
 };
-use crate::trade::wheel_end::{Form, Item, ItemKind, ItemState, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Item, ItemKind, ItemState, PlannedStep, StepKey};
 use crate::units::{Angle, AngleUnit, DecimalMark, Format, System, Typed, TypedAngle, TypedTorque};
 
 /// What is turned at one step, and how far it is.
@@ -23,7 +23,7 @@ pub struct Turning {
     pub items: Vec<Item>,
     /// Where each of them stands: clockwise from the top or from the top down, from 0.
     pub places: Vec<usize>,
-    /// What the card asks for; empty where there is no figure.
+    /// What the spec asks for; empty where there is no figure.
     pub stages: Vec<Stage>,
     /// Which stage is being gone through, from 0; the count of stages when all are done.
     pub stage: usize,
@@ -46,70 +46,70 @@ pub struct Turning {
 /// What one swing of the handle is counted as, where no angle gauge is on it: a quarter of a flat.
 pub const SWING_DEGREES: u8 = 15;
 
-/// The card that a group is turned to.
-pub const fn card_item(group: ItemKind) -> Option<CardItem> {
+/// The spec that a group is turned to.
+pub const fn spec_item(group: ItemKind) -> Option<SpecItem> {
     Some(match group {
-        ItemKind::AxleNut => CardItem::AxleNut,
-        ItemKind::HubBolts => CardItem::HubBolts,
-        ItemKind::BracketBolts => CardItem::BracketBolts,
-        ItemKind::CaliperPins => CardItem::CaliperPins,
-        ItemKind::LugNuts => CardItem::LugNuts,
-        ItemKind::SpindleNut => CardItem::SpindleNut,
-        ItemKind::LockNut => CardItem::LockNut,
-        ItemKind::StrutBolts => CardItem::StrutBolts,
-        ItemKind::BallJoint => CardItem::BallJoint,
-        ItemKind::TieRod => CardItem::TieRod,
+        ItemKind::AxleNut => SpecItem::AxleNut,
+        ItemKind::HubBolts => SpecItem::HubBolts,
+        ItemKind::BracketBolts => SpecItem::BracketBolts,
+        ItemKind::CaliperPins => SpecItem::CaliperPins,
+        ItemKind::LugNuts => SpecItem::LugNuts,
+        ItemKind::SpindleNut => SpecItem::SpindleNut,
+        ItemKind::LockNut => SpecItem::LockNut,
+        ItemKind::StrutBolts => SpecItem::StrutBolts,
+        ItemKind::BallJoint => SpecItem::BallJoint,
+        ItemKind::TieRod => SpecItem::TieRod,
         _ => return None,
     })
 }
 
-/// The group that a card is for; none for the play limit.
-pub const fn group_of(item: CardItem) -> Option<ItemKind> {
+/// The group that a spec is for; none for the play limit.
+pub const fn group_of(item: SpecItem) -> Option<ItemKind> {
     Some(match item {
-        CardItem::AxleNut => ItemKind::AxleNut,
-        CardItem::HubBolts => ItemKind::HubBolts,
-        CardItem::BracketBolts => ItemKind::BracketBolts,
-        CardItem::CaliperPins => ItemKind::CaliperPins,
-        CardItem::LugNuts => ItemKind::LugNuts,
-        CardItem::SpindleNut => ItemKind::SpindleNut,
-        CardItem::LockNut => ItemKind::LockNut,
-        CardItem::StrutBolts => ItemKind::StrutBolts,
-        CardItem::BallJoint => ItemKind::BallJoint,
-        CardItem::TieRod => ItemKind::TieRod,
-        CardItem::PlayLimit => return None,
+        SpecItem::AxleNut => ItemKind::AxleNut,
+        SpecItem::HubBolts => ItemKind::HubBolts,
+        SpecItem::BracketBolts => ItemKind::BracketBolts,
+        SpecItem::CaliperPins => ItemKind::CaliperPins,
+        SpecItem::LugNuts => ItemKind::LugNuts,
+        SpecItem::SpindleNut => ItemKind::SpindleNut,
+        SpecItem::LockNut => ItemKind::LockNut,
+        SpecItem::StrutBolts => ItemKind::StrutBolts,
+        SpecItem::BallJoint => ItemKind::BallJoint,
+        SpecItem::TieRod => ItemKind::TieRod,
+        SpecItem::PlayLimit => return None,
     })
 }
 
-/// The step at which the card of a group is asked for, the one of the same corner first.
-pub fn card_step(steps: &[StepSpec], spec: &StepSpec, group: ItemKind) -> Option<StepKey> {
-    let item = card_item(group)?;
-    let asks = |step: &&StepSpec| step.form == Form::Card(item);
+/// The step at which the spec of a group is asked for, the one of the same corner first.
+pub fn spec_step(steps: &[PlannedStep], planned: &PlannedStep, group: ItemKind) -> Option<StepKey> {
+    let item = spec_item(group)?;
+    let asks = |step: &&PlannedStep| step.form == Form::Spec(item);
     let here = steps
         .iter()
         .filter(asks)
-        .find(|step| step.key.corner == spec.key.corner);
+        .find(|step| step.key.corner == planned.key.corner);
     here.or_else(|| steps.iter().find(asks))
         .map(|step| step.key)
 }
 
 impl Turning {
     /// The fasteners of a step as they stand; `None` for a step without a corner.
-    pub fn of(sheet: &JobState, spec: &StepSpec, group: ItemKind) -> Option<Self> {
-        let items = group_items(sheet, spec.key.corner?, group);
-        let card = card_item(group).and_then(|item| sheet.card(item));
-        let stages = card.map(stages).unwrap_or_default();
+    pub fn of(sheet: &JobState, planned: &PlannedStep, group: ItemKind) -> Option<Self> {
+        let items = group_items(sheet, planned.key.corner?, group);
+        let spec = spec_item(group).and_then(|item| sheet.spec(item));
+        let stages = spec.map(stages).unwrap_or_default();
         let taps: Vec<usize> = items
             .iter()
-            .map(|item| taps(sheet, spec.key, *item))
+            .map(|item| taps(sheet, planned.key, *item))
             .collect();
         let stage = taps.iter().copied().min().unwrap_or(0);
         Some(Self {
-            step: spec.key,
+            step: planned.key,
             broken: items.iter().any(|item| sheet.open_mishap(*item).is_some()),
             share: sheet.carried().map_or(UsableShare::DEFAULT, Carried::share),
-            lever: sheet.lever(spec.key).map(TypedLever::lever),
-            places: places(group, items.len(), card.and_then(pattern)),
-            wrenches: card.map(|card| fitting(sheet, card)).unwrap_or_default(),
+            lever: sheet.lever(planned.key).map(TypedLever::lever),
+            places: places(group, items.len(), spec.and_then(pattern)),
+            wrenches: spec.map(|spec| fitting(sheet, spec)).unwrap_or_default(),
             stage: stage.min(stages.len()),
             done: taps.iter().take_while(|taps| **taps > stage).count(),
             left: taps.iter().filter(|taps| **taps <= stage).count(),
@@ -119,7 +119,7 @@ impl Turning {
         })
     }
 
-    /// The fastener whose turn it is; `None` when all are at their card, there is no figure, or
+    /// The fastener whose turn it is; `None` when all are at their spec, there is no figure, or
     /// one of them is broken.
     pub fn next(&self) -> Option<Item> {
         self.stages.get(self.stage)?;
@@ -187,12 +187,12 @@ impl Turning {
         matches!(self.asked(), Some(Stage::Torque(_)))
     }
 
-    /// What the wrench is set to, in its own unit, so that the card's torque arrives; `None`
+    /// What the wrench is set to, in its own unit, so that the spec's torque arrives; `None`
     /// where no wrench fits or the adapter gives no setting.
     pub fn set_to(&self) -> Option<TypedTorque> {
         let (torque, wrench) = (self.torque()?, self.wrench()?);
         match self.lever {
-            None => Some(told_in_wrench(torque, wrench)),
+            None => Some(shown_in_wrench(torque, wrench)),
             Some(lever) => {
                 let setting = wrench_setting(torque.torque(), lever).ok()?;
                 let shown = PLAIN.torque_in(setting, wrench.unit, 1);
@@ -229,7 +229,7 @@ impl Turning {
         self.stage.saturating_add(1) == self.stages.len() && self.left == 1
     }
 
-    /// What one tap writes: the next fastener at its card, or one stage nearer to it.
+    /// What one tap writes: the next fastener at its spec, or one stage nearer to it.
     pub fn tap(&self) -> Option<Event> {
         let item = self.next()?;
         let last_stage = self.stage.saturating_add(1) == self.stages.len();
@@ -251,9 +251,9 @@ impl Turning {
     }
 }
 
-fn stages(card: &SpecCard) -> Vec<Stage> {
-    match &card.body {
-        CardBody::Torque(body) if card.fault().is_none() => body.stages.clone(),
+fn stages(spec: &Spec) -> Vec<Stage> {
+    match &spec.body {
+        SpecBody::Torque(body) if spec.fault().is_none() => body.stages.clone(),
         _ => Vec::new(),
     }
 }
@@ -277,9 +277,9 @@ fn taps(sheet: &JobState, step: StepKey, item: Item) -> usize {
     })
 }
 
-fn pattern(card: &SpecCard) -> Option<Pattern> {
-    match &card.body {
-        CardBody::Torque(body) => body.printed.pattern,
+fn pattern(spec: &Spec) -> Option<Pattern> {
+    match &spec.body {
+        SpecBody::Torque(body) => body.printed.pattern,
         _ => None,
     }
 }
@@ -305,12 +305,12 @@ fn places(group: ItemKind, count: usize, pattern: Option<Pattern>) -> Vec<usize>
     }
 }
 
-fn fitting(sheet: &JobState, card: &SpecCard) -> Vec<Wrench> {
+fn fitting(sheet: &JobState, spec: &Spec) -> Vec<Wrench> {
     let Some(carried) = sheet.carried() else {
         return Vec::new();
     };
     let kit = carried.wrenches.as_slice();
-    match fit(card, kit, carried.share()) {
+    match fit(spec, kit, carried.share()) {
         Fit::Fits { wrenches } => wrenches
             .iter()
             .filter_map(|index| kit.get(*index).cloned())
@@ -325,8 +325,8 @@ const PLAIN: Format = Format {
     decimal: DecimalMark::Dot,
 };
 
-/// The card's torque in the wrench's unit, never coarser than the card gives it.
-pub fn told_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
+/// The spec's torque in the wrench's unit, never coarser than the spec gives it.
+pub fn shown_in_wrench(torque: &TypedTorque, wrench: &Wrench) -> TypedTorque {
     let shown = PLAIN.typed_in(torque, wrench.unit);
     Typed::parse(&shown.number, wrench.unit).unwrap_or_else(|_| torque.clone())
 }

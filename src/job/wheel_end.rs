@@ -61,7 +61,7 @@ pub fn was_loosened(sheet: &JobState, item: Item) -> bool {
     sheet.stated(&Key::Item(item)).next().is_some()
 }
 
-/// Whether an item stands at its card, or was never touched.
+/// Whether an item stands at its spec, or was never touched.
 pub fn is_tight(sheet: &JobState, item: Item) -> bool {
     sheet.item(item).is_none_or(|hold| hold == ItemState::Done)
 }

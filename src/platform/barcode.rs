@@ -6,7 +6,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{File, ImageBitmap};
 
-use super::{js, picture};
+use super::{js, photo};
 
 #[wasm_bindgen]
 extern "C" {
@@ -27,7 +27,7 @@ pub async fn texts(file: &File) -> Vec<String> {
     if !is_here() {
         return Vec::new();
     }
-    let Some(bitmap) = picture::bitmap(file).await else {
+    let Some(bitmap) = photo::bitmap(file).await else {
         return Vec::new();
     };
     let found = detected(&bitmap).await;

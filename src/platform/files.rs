@@ -9,7 +9,7 @@ use web_sys::{File, FilePropertyBag, HtmlAnchorElement, ShareData};
 
 use super::clock;
 use super::js;
-use super::picture::ObjectUrl;
+use super::photo::ObjectUrl;
 
 /// How long a download may take to begin before its bytes are let go.
 const DOWNLOAD_BEGINS_MS: i32 = 60_000;

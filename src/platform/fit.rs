@@ -2,14 +2,14 @@
 
 /// Width and height of a picture in pixels.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct PictureSize {
+pub struct PhotoSize {
     /// Pixels from left to right.
     pub width: u32,
     /// Pixels from top to bottom.
     pub height: u32,
 }
 
-impl PictureSize {
+impl PhotoSize {
     /// The same shape with neither side longer than `longest`; never larger than it was.
     ///
     /// A side never falls below one pixel, or a panorama would have no picture at all.
@@ -36,7 +36,7 @@ mod tests {
 
     #[track_caller]
     fn check(from: (u32, u32), expected: (u32, u32)) {
-        let got = PictureSize {
+        let got = PhotoSize {
             width: from.0,
             height: from.1,
         }
@@ -52,7 +52,7 @@ mod tests {
     }
 
     #[test]
-    fn a_small_picture_stays_as_it_is() {
+    fn a_small_photo_stays_as_it_is() {
         check((1600, 900), (1600, 900));
         check((1, 1), (1, 1));
     }

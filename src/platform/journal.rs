@@ -196,7 +196,7 @@ impl Journal {
     pub async fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreError> {
         let transaction = strict(self.database(), &[ENTRIES])?;
         let store = object_store(&transaction, ENTRIES)?;
-        if kept_text(&store, log, id).await?.is_none() {
+        if saved_text(&store, log, id).await?.is_none() {
             return Err(StoreError::Missing {
                 log: log.to_owned(),
                 id: id.to_owned(),
@@ -255,7 +255,7 @@ fn delete_both(
 async fn put_missing(transaction: &IdbTransaction, records: &[Record]) -> Result<(), StoreError> {
     let store = object_store(transaction, ENTRIES)?;
     for record in records {
-        match kept_text(&store, &record.log, &record.id).await? {
+        match saved_text(&store, &record.log, &record.id).await? {
             Some(text) if text == record.text => {}
             Some(_) => {
                 return Err(StoreError::Differs {
@@ -273,7 +273,7 @@ async fn put_missing(transaction: &IdbTransaction, records: &[Record]) -> Result
     Ok(())
 }
 
-async fn kept_text(
+async fn saved_text(
     store: &IdbObjectStore,
     log: &str,
     id: &str,

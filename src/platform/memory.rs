@@ -25,11 +25,11 @@ impl Memory {
     /// # Errors
     /// [`StoreError::Differs`] if a record is there with another text.
     pub fn add(&self, records: &[Record]) -> Result<(), StoreError> {
-        let mut kept = self.records.borrow_mut();
+        let mut saved = self.records.borrow_mut();
         let mut added = OrderedMap::new();
         for record in records {
             let key = (record.log.clone(), record.id.clone());
-            let there = kept.get(&key).or_else(|| added.get(&key));
+            let there = saved.get(&key).or_else(|| added.get(&key));
             if there.is_some_and(|text| *text != record.text) {
                 return Err(StoreError::Differs {
                     log: key.0,
@@ -38,7 +38,7 @@ impl Memory {
             }
             added.insert(key, record.text.clone());
         }
-        kept.extend(added);
+        saved.extend(added);
         Ok(())
     }
 
@@ -52,13 +52,13 @@ impl Memory {
 
     /// Every record, by log and id.
     pub fn read_all(&self) -> Vec<Record> {
-        let kept = self.records.borrow();
+        let saved = self.records.borrow();
         let record = |((log, id), text): (&(String, String), &String)| Record {
             log: log.clone(),
             id: id.clone(),
             text: text.clone(),
         };
-        kept.iter().map(record).collect()
+        saved.iter().map(record).collect()
     }
 
     /// The ids of all logs, each once.
@@ -83,8 +83,8 @@ impl Memory {
     /// # Errors
     /// [`StoreError::Missing`] if there is no such record.
     pub fn replace_body(&self, log: &str, id: &str, text: &str) -> Result<(), StoreError> {
-        let mut kept = self.records.borrow_mut();
-        match kept.get_mut(&(log.to_owned(), id.to_owned())) {
+        let mut saved = self.records.borrow_mut();
+        match saved.get_mut(&(log.to_owned(), id.to_owned())) {
             Some(body) => {
                 text.clone_into(body);
                 Ok(())
@@ -137,7 +137,7 @@ mod tests {
     }
 
     #[test]
-    fn the_same_text_again_counts_as_kept() {
+    fn the_same_text_again_counts_as_saved() {
         let memory = Memory::new();
         memory.add(&[record("a", "1", "x")]).unwrap();
         assert_eq!(memory.add(&[record("a", "1", "x")]), Ok(()));
@@ -145,7 +145,7 @@ mod tests {
     }
 
     #[test]
-    fn another_text_is_refused_and_nothing_of_the_batch_is_kept() {
+    fn another_text_is_refused_and_nothing_of_the_batch_is_saved() {
         let memory = Memory::new();
         memory.add(&[record("a", "1", "x")]).unwrap();
         let problem = memory.add(&[record("a", "2", "new"), record("a", "1", "other")]);

@@ -45,7 +45,7 @@ pub mod lock;
 #[cfg(target_arch = "wasm32")]
 pub mod page;
 #[cfg(target_arch = "wasm32")]
-pub mod picture;
+pub mod photo;
 #[cfg(target_arch = "wasm32")]
 pub mod tabs;
 #[cfg(target_arch = "wasm32")]

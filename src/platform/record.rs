@@ -5,7 +5,7 @@
 /// One kept text under the log it belongs to and its own id.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Record {
-    /// Id of the log (a job, the card book, the van kit).
+    /// Id of the log (a job, the spec library, the van kit).
     pub log: String,
     /// Id of the record, unique inside its log.
     pub id: String,
@@ -140,7 +140,7 @@ mod tests {
     }
 
     #[test]
-    fn browser_error_names_are_told_apart() {
+    fn browser_error_names_are_reported_apart() {
         check("QuotaExceededError", StoreError::Full);
         check("SecurityError", StoreError::Denied);
         check("VersionError", StoreError::Newer);

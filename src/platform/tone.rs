@@ -14,9 +14,9 @@ use super::js;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Sound {
     /// A tap is on the disk: two notes up.
-    Kept,
+    Saved,
     /// A tap is not kept: two low notes.
-    NotKept,
+    SaveError,
     /// One turn counted: one short note.
     Count,
     /// The paced counter says push: two notes up.
@@ -92,8 +92,8 @@ pub fn unlock() {
 /// Plays a sound, if sound was unlocked.
 pub fn play(sound: Sound) {
     let notes = match sound {
-        Sound::Kept => KEPT,
-        Sound::NotKept => NOT_KEPT,
+        Sound::Saved => KEPT,
+        Sound::SaveError => NOT_KEPT,
         Sound::Count => COUNT,
         Sound::Push => PUSH,
         Sound::Pull => PULL,

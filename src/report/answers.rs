@@ -9,71 +9,72 @@ use crate::job::{Key, Status, status};
 use crate::map::OrderedSet;
 use crate::text::{self, ReportWord, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Form, Phase, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Phase, PlannedStep, StepKey};
 
 /// The answers, a table a phase, in the order of the work.
-pub(super) fn answers(told: &ReportContext) -> Vec<Block> {
+pub(super) fn answers(context: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     for phase in Phase::ALL {
-        let keys = told
+        let keys = context
             .steps
             .iter()
-            .filter(|spec| spec.phase == *phase)
-            .map(|spec| spec.key);
+            .filter(|planned| planned.phase == *phase)
+            .map(|planned| planned.key);
         push_table(
-            told,
-            text::phase(told.lang, *phase).to_owned(),
+            context,
+            text::phase(context.lang, *phase).to_owned(),
             keys,
             &mut blocks,
         );
     }
-    let others = told.word(ReportWord::OtherAnswers);
-    push_table(told, others, left_over(told).into_iter(), &mut blocks);
+    let others = context.word(ReportWord::OtherAnswers);
+    push_table(context, others, left_over(context).into_iter(), &mut blocks);
     blocks
 }
 
 fn push_table(
-    told: &ReportContext,
+    context: &ReportContext,
     title: String,
     keys: impl Iterator<Item = StepKey>,
     blocks: &mut Vec<Block>,
 ) {
-    let rows: Vec<Vec<String>> = keys.flat_map(|key| stated(told, key)).collect();
+    let rows: Vec<Vec<String>> = keys.flat_map(|key| stated(context, key)).collect();
     if rows.is_empty() {
         return;
     }
     blocks.push(Block::Subheading(title));
     blocks.push(Block::Table {
         head: [ReportWord::Step, ReportWord::Answer, ReportWord::When]
-            .map(|word| told.word(word))
+            .map(|word| context.word(word))
             .to_vec(),
         rows,
     });
 }
 
 /// Every answer to a step that stands; more than one if two phones disagree.
-fn stated(told: &ReportContext, key: StepKey) -> Vec<Vec<String>> {
+fn stated(context: &ReportContext, key: StepKey) -> Vec<Vec<String>> {
     let key = Key::Step(key);
-    let entries = told.sheet.stated(&key);
-    entries.flat_map(|entry| rows(told, entry)).collect()
+    let entries = context.sheet.stated(&key);
+    entries.flat_map(|entry| rows(context, entry)).collect()
 }
 
-fn rows(told: &ReportContext, entry: &Entry) -> Vec<Vec<String>> {
+fn rows(context: &ReportContext, entry: &Entry) -> Vec<Vec<String>> {
     let Event::Answered(step, answer) = &entry.what else {
         return Vec::new();
     };
-    reply(told, answer)
+    reply(context, answer)
         .into_iter()
-        .map(|line| vec![told.step(*step), line, when(told.lang, &entry.at)])
+        .map(|line| vec![context.step(*step), line, when(context.lang, &entry.at)])
         .collect()
 }
 
 /// Answered steps that the procedure no longer has, each once.
-fn left_over(told: &ReportContext) -> Vec<StepKey> {
-    let asked: OrderedSet<StepKey> = OrderedSet::from_iter(told.steps.iter().map(|spec| spec.key));
+fn left_over(context: &ReportContext) -> Vec<StepKey> {
+    let asked: OrderedSet<StepKey> =
+        OrderedSet::from_iter(context.steps.iter().map(|planned| planned.key));
     let mut known = OrderedSet::new();
     let mut keys: Vec<StepKey> = Vec::new();
-    for entry in told.sheet.counting() {
+    for entry in context.sheet.counting() {
         if let Event::Answered(key, _) = &entry.what
             && !asked.contains(key)
             && known.insert(*key)
@@ -85,42 +86,45 @@ fn left_over(told: &ReportContext) -> Vec<StepKey> {
 }
 
 /// What was not done, each with its reason: steps, rows of lists, and what nobody answered.
-pub(super) fn not_done(told: &ReportContext) -> Vec<String> {
-    let asked = told.steps.iter().map(|spec| spec.key);
+pub(super) fn not_done(context: &ReportContext) -> Vec<String> {
+    let asked = context.steps.iter().map(|planned| planned.key);
     let mut lines: Vec<String> = asked
-        .chain(left_over(told))
-        .flat_map(|key| refused(told, key))
+        .chain(left_over(context))
+        .flat_map(|key| refused(context, key))
         .collect();
-    if standing::ending(told.sheet).is_some() {
-        let open = told.steps.iter().filter(|spec| is_left_open(told, spec));
-        lines.extend(open.map(|spec| {
+    if standing::ending(context.sheet).is_some() {
+        let open = context
+            .steps
+            .iter()
+            .filter(|planned| is_left_open(context, planned));
+        lines.extend(open.map(|planned| {
             format!(
                 "{}: {}",
-                told.step(spec.key),
-                told.word(ReportWord::Untouched)
+                context.step(planned.key),
+                context.word(ReportWord::Untouched)
             )
         }));
     }
     lines
 }
 
-fn refused(told: &ReportContext, key: StepKey) -> Vec<String> {
-    let name = || told.step(key);
-    match told.sheet.reply(key) {
+fn refused(context: &ReportContext, key: StepKey) -> Vec<String> {
+    let name = || context.step(key);
+    match context.sheet.reply(key) {
         Some(Reply::NotDone(because)) => vec![text::not_done_because(
-            told.lang,
+            context.lang,
             &name(),
-            text::because(told.lang, *because),
+            text::because(context.lang, *because),
         )],
         Some(Reply::Said(Answer::NotDone)) => {
-            vec![format!("{}: {}", name(), told.say(Say::NotDone))]
+            vec![format!("{}: {}", name(), context.say(Say::NotDone))]
         }
         Some(Reply::Checked(checks)) => checks
             .iter()
             .filter(|(_, answer)| *answer == Answer::NotDone)
             .map(|(check, _)| {
-                let row = told.numerals(text::check(told.lang, *check));
-                format!("{}: {row}: {}", name(), told.say(Say::NotDone))
+                let row = context.numerals(text::check(context.lang, *check));
+                format!("{}: {row}: {}", name(), context.say(Say::NotDone))
             })
             .collect(),
         _ => Vec::new(),
@@ -129,11 +133,11 @@ fn refused(told: &ReportContext, key: StepKey) -> Vec<String> {
 
 /// A step that the ended job never answered. The report and the ending are told elsewhere, and
 /// what is asked afterwards is not late yet.
-fn is_left_open(told: &ReportContext, spec: &StepSpec) -> bool {
-    spec.phase != Phase::LookBack
-        && !matches!(spec.form, Form::Report | Form::End | Form::Result)
+fn is_left_open(context: &ReportContext, planned: &PlannedStep) -> bool {
+    planned.phase != Phase::LookBack
+        && !matches!(planned.form, Form::Report | Form::End | Form::Result)
         && matches!(
-            status(told.sheet, spec),
+            status(context.sheet, planned),
             Status::Open | Status::Held | Status::Partly(..)
         )
 }

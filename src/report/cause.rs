@@ -135,8 +135,8 @@ pub fn corner_lines(
 }
 
 /// The line of the report, where the complaint was ranked.
-pub(super) fn line(told: &ReportContext) -> Option<String> {
-    let corner = told.sheet.corners().first().copied();
-    let found = findings(told.sheet, corner)?;
-    Some(standing_line(told.lang, told.format, &found))
+pub(super) fn line(context: &ReportContext) -> Option<String> {
+    let corner = context.sheet.corners().first().copied();
+    let found = findings(context.sheet, corner)?;
+    Some(standing_line(context.lang, context.format, &found))
 }

@@ -22,16 +22,16 @@ pub struct ConflictText {
 /// Every fact of a job that is recorded differently, in words.
 pub fn conflict_texts(sheet: &JobState, lang: Lang, format: Format) -> Vec<ConflictText> {
     let reader = Reader::default();
-    let told = ReportContext::new(sheet, lang, format, &reader);
+    let context = ReportContext::new(sheet, lang, format, &reader);
     let all = conflicts(sheet);
-    all.iter().map(|conflict| one(&told, conflict)).collect()
+    all.iter().map(|conflict| one(&context, conflict)).collect()
 }
 
-fn one(told: &ReportContext, conflict: &Conflict) -> ConflictText {
+fn one(context: &ReportContext, conflict: &Conflict) -> ConflictText {
     let value = |entry: &&Entry| {
-        let line = entry_line::entry(told, &entry.what);
-        let at = when(told.lang, &entry.at);
-        let full = text::told_by(told.lang, &line, &entry.by, &entry.device, &at);
+        let line = entry_line::entry(context, &entry.what);
+        let at = when(context.lang, &entry.at);
+        let full = text::recorded_by(context.lang, &line, &entry.by, &entry.device, &at);
         (entry.id.clone(), line, full)
     };
     ConflictText {
@@ -49,14 +49,14 @@ pub fn value_line(lang: Lang, full: &str, counts: bool) -> String {
 }
 
 /// The notices of page one.
-pub(super) fn notices(told: &ReportContext) -> Vec<Block> {
+pub(super) fn notices(context: &ReportContext) -> Vec<Block> {
     let notice = |conflict: &Conflict| {
-        let ConflictText { values, winner } = one(told, conflict);
+        let ConflictText { values, winner } = one(context, conflict);
         let lines = values
             .iter()
-            .map(|(id, _, full)| value_line(told.lang, full, *id == winner));
+            .map(|(id, _, full)| value_line(context.lang, full, *id == winner));
         let lines = lines.collect::<Vec<_>>().join(" / ");
-        Block::Notice(text::differs_on_page(told.lang, &lines))
+        Block::Notice(text::differs_on_page(context.lang, &lines))
     };
-    conflicts(told.sheet).iter().map(notice).collect()
+    conflicts(context.sheet).iter().map(notice).collect()
 }

@@ -17,63 +17,66 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::Sign;
 
 /// The page.
-pub(super) fn page(told: &ReportContext) -> Vec<Block> {
-    let now = standing::now(told.sheet, &told.plan);
-    let mut blocks = vec![head(told, now), drawing(told)];
-    blocks.extend(super::conflict::notices(told));
-    blocks.extend(due_items::left(told));
-    for corner in told.corners() {
-        blocks.extend(why(told, *corner));
+pub(super) fn page(context: &ReportContext) -> Vec<Block> {
+    let now = standing::now(context.sheet, &context.plan);
+    let mut blocks = vec![head(context, now), drawing(context)];
+    blocks.extend(super::conflict::notices(context));
+    blocks.extend(due_items::left(context));
+    for corner in context.corners() {
+        blocks.extend(why(context, *corner));
     }
-    blocks.extend(done(told));
-    blocks.extend(due_items::declined(told));
-    blocks.extend(due_items::price(told));
-    blocks.extend(due_items::must_do(told));
-    blocks.extend(due_items::not_checked(told));
-    blocks.extend(due_items::cautions(told));
-    blocks.extend(due_items::signed(told));
+    blocks.extend(done(context));
+    blocks.extend(due_items::declined(context));
+    blocks.extend(due_items::price(context));
+    blocks.extend(due_items::must_do(context));
+    blocks.extend(due_items::not_checked(context));
+    blocks.extend(due_items::cautions(context));
+    blocks.extend(due_items::signed(context));
     blocks
 }
 
 /// What is true now, in a large word, with what it means and how each corner is.
-fn head(told: &ReportContext, now: Now) -> Block {
-    let mut lines = vec![text::now_say(told.lang, now).to_owned()];
+fn head(context: &ReportContext, now: Now) -> Block {
+    let mut lines = vec![text::now_say(context.lang, now).to_owned()];
     if now == Now::ReplacedOpen {
-        let open = missing(told.sheet, &told.plan);
-        let open: Vec<String> = open.iter().map(|it| it.say(told.lang)).collect();
+        let open = missing(context.sheet, &context.plan);
+        let open: Vec<String> = open.iter().map(|it| it.say(context.lang)).collect();
         let first = lines.pop().unwrap_or_default();
         lines.push(format!("{first} {}.", open.join("; ")));
-        lines.push(told.customer(Customer::AskBeforeDriving));
+        lines.push(context.customer(Customer::AskBeforeDriving));
     }
     if now.forbids_driving() {
-        lines.push(told.word(ReportWord::TowIt));
+        lines.push(context.word(ReportWord::TowIt));
     }
     lines.extend(
-        told.corners()
+        context
+            .corners()
             .iter()
-            .filter_map(|c| corner_line(told, *c, now)),
+            .filter_map(|c| corner_line(context, *c, now)),
     );
-    lines.extend(warning_light_lines(told.lang, told.sheet));
+    lines.extend(warning_light_lines(context.lang, context.sheet));
     // What is missing already names the signs.
     if now != Now::ReplacedOpen {
-        lines.extend(on_the_road(told));
+        lines.extend(on_the_road(context));
     }
     Block::Standing {
         stop: now.forbids_driving(),
-        title: text::now(told.lang, now).to_owned(),
-        mark: mark(now)
-            .map(|(mark, decision)| mark.drawing().to_svg(text::decision(told.lang, decision))),
+        title: text::now(context.lang, now).to_owned(),
+        mark: mark(now).map(|(mark, decision)| {
+            mark.drawing()
+                .to_svg(text::decision(context.lang, decision))
+        }),
         lines,
     }
 }
 
 /// The signs of the road that the repair did not take away, and those that were not tried.
-fn on_the_road(told: &ReportContext) -> Vec<String> {
-    let names = |signs: Vec<Sign>| names(told.lang, &signs);
-    let still = Some(names(still_there(told.sheet))).filter(|names| !names.is_empty());
-    let untried = Some(names(not_tried(told.sheet))).filter(|names| !names.is_empty());
-    let still = still.map(|names| text::still_there(told.lang, &names));
-    let untried = untried.map(|names| text::not_tried(told.lang, &names));
+fn on_the_road(context: &ReportContext) -> Vec<String> {
+    let names = |signs: Vec<Sign>| names(context.lang, &signs);
+    let still = Some(names(still_there(context.sheet))).filter(|names| !names.is_empty());
+    let untried = Some(names(not_tried(context.sheet))).filter(|names| !names.is_empty());
+    let still = still.map(|names| text::still_there(context.lang, &names));
+    let untried = untried.map(|names| text::not_tried(context.lang, &names));
     still.into_iter().chain(untried).collect()
 }
 
@@ -98,31 +101,34 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
 }
 
 /// How one corner is; a decision stands here only where it is not repaired since.
-fn corner_line(told: &ReportContext, corner: Corner, now: Now) -> Option<String> {
-    let name = text::corner_title(told.lang, corner);
-    let plain = |say| Some(format!("{name}: {}.", told.customer(say)));
-    if standing::fails(told.sheet, &told.plan, corner) {
-        return plain(Customer::CornerFails).map(|line| fails_because(told, corner, line));
+fn corner_line(context: &ReportContext, corner: Corner, now: Now) -> Option<String> {
+    let name = text::corner_title(context.lang, corner);
+    let plain = |say| Some(format!("{name}: {}.", context.customer(say)));
+    if standing::fails(context.sheet, &context.plan, corner) {
+        return plain(Customer::CornerFails).map(|line| fails_because(context, corner, line));
     }
-    if standing::is_replaced(told.sheet, &told.plan, corner) {
+    if standing::is_replaced(context.sheet, &context.plan, corner) {
         return plain(Customer::CornerReplaced);
     }
-    let decided = told.sheet.decided(corner).map(|decided| decided.decision);
+    let decided = context
+        .sheet
+        .decided(corner)
+        .map(|decided| decided.decision);
     let unjudged = matches!(now, Now::InspectionDeclined | Now::NotSafeHere);
     match decided {
         Some(Decision::Keep) => plain(Customer::CornerNothing),
         Some(Decision::Replace) => {
-            let title = text::corner_decision(told.lang, corner, Decision::Replace);
-            let say = text::decision_sentence_customer(told.lang, Decision::Replace);
+            let title = text::corner_decision(context.lang, corner, Decision::Replace);
+            let say = text::decision_sentence_customer(context.lang, Decision::Replace);
             Some(format!("{title}. {say}"))
         }
         Some(decision) => Some(format!(
             "{}.",
-            text::corner_decision(told.lang, corner, decision)
+            text::corner_decision(context.lang, corner, decision)
         )),
         None if unjudged => None,
-        None if standing::stops_on_paper(told.sheet, corner) => {
-            let title = text::corner_decision(told.lang, corner, Decision::Stop);
+        None if standing::stops_on_paper(context.sheet, corner) => {
+            let title = text::corner_decision(context.lang, corner, Decision::Stop);
             Some(format!("{title}."))
         }
         None => plain(Customer::CornerOpen),
@@ -130,23 +136,23 @@ fn corner_line(told: &ReportContext, corner: Corner, now: Now) -> Option<String>
 }
 
 /// That the new part of a corner does not pass, why, and what follows from that.
-fn fails_because(told: &ReportContext, corner: Corner, line: String) -> String {
-    let against = match after(told.sheet, corner) {
+fn fails_because(context: &ReportContext, corner: Corner, line: String) -> String {
+    let against = match after(context.sheet, corner) {
         After::Blocked { against } => against,
         After::Pass { .. } | After::NotJudged { .. } => Vec::new(),
     };
-    let why = against.iter().map(|it| text::against(told.lang, *it));
+    let why = against.iter().map(|it| text::against(context.lang, *it));
     let why = why.map(str::to_owned).collect::<Vec<_>>();
-    let next = told.customer(Customer::NotProved);
+    let next = context.customer(Customer::NotProved);
     [vec![line], why, vec![next]].concat().join(" ")
 }
 
-fn drawing(told: &ReportContext) -> Block {
-    let places: Vec<Place> = told.corners().iter().map(|c| place(*c)).collect();
-    let names: Vec<&str> = told
+fn drawing(context: &ReportContext) -> Block {
+    let places: Vec<Place> = context.corners().iter().map(|c| place(*c)).collect();
+    let names: Vec<&str> = context
         .corners()
         .iter()
-        .map(|c| text::corner(told.lang, *c))
+        .map(|c| text::corner(context.lang, *c))
         .collect();
     Block::Drawing {
         size: Size::Beside,
@@ -163,15 +169,15 @@ const fn place(corner: Corner) -> Place {
     }
 }
 
-fn done(told: &ReportContext) -> Vec<Block> {
-    let lines: Vec<String> = told
+fn done(context: &ReportContext) -> Vec<Block> {
+    let lines: Vec<String> = context
         .corners()
         .iter()
         .filter_map(|corner| {
-            if standing::is_replaced(told.sheet, &told.plan, *corner) {
-                Some(text::replaced_customer(told.lang, *corner))
-            } else if standing::is_put_back(told.sheet, &told.plan, *corner) {
-                Some(text::put_back_customer(told.lang, *corner))
+            if standing::is_replaced(context.sheet, &context.plan, *corner) {
+                Some(text::replaced_customer(context.lang, *corner))
+            } else if standing::is_put_back(context.sheet, &context.plan, *corner) {
+                Some(text::put_back_customer(context.lang, *corner))
             } else {
                 None
             }
@@ -179,10 +185,10 @@ fn done(told: &ReportContext) -> Vec<Block> {
         .collect();
     let mut blocks = Vec::new();
     if !lines.is_empty() {
-        blocks.push(told.heading(ReportWord::WhatWeDid));
+        blocks.push(context.heading(ReportWord::WhatWeDid));
         blocks.extend(lines.into_iter().map(Block::Sentence));
     }
-    let parts = parts(told);
+    let parts = parts(context);
     if !parts.is_empty() {
         blocks.push(Block::Rows(parts));
     }

@@ -25,43 +25,46 @@ use crate::trade::wheel_end::{Item, ItemKind, NotDoneReason, Step, StepKey};
 use crate::units::Format;
 
 /// What the customer said no to, and what can come of it.
-pub(super) fn declined(told: &ReportContext) -> Vec<Block> {
+pub(super) fn declined(context: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
-    for entry in told.sheet.counting() {
+    for entry in context.sheet.counting() {
         let Event::Consent(consent) = &entry.what else {
             continue;
         };
         let is_extra = consent.scope == Scope::Extra;
         let holds = if is_extra {
-            told.sheet.extra(consent.step)
+            context.sheet.extra(consent.step)
         } else {
-            told.sheet.consent(consent.step)
+            context.sheet.consent(consent.step)
         };
         let stands = holds == Some(consent);
         if consent.yes || !stands {
             continue;
         }
-        let date = time::day(&entry.at).map(|day| plain::day(told.lang, day));
+        let date = time::day(&entry.at).map(|day| plain::day(context.lang, day));
         blocks.push(Block::Sentence(declined_line(
-            told,
+            context,
             consent,
             &date.unwrap_or_default(),
         )));
-        if refused_to_sign(told, consent) {
-            let who = told.sheet.person(PersonField::Witness).unwrap_or_default();
-            let line = text::asking(told.lang, Asking::RefusedToSign(who));
+        if refused_to_sign(context, consent) {
+            let who = context
+                .sheet
+                .person(PersonField::Witness)
+                .unwrap_or_default();
+            let line = text::asking(context.lang, Asking::RefusedToSign(who));
             blocks.push(Block::Sentence(line));
         }
-        let decided = consent.step.corner.and_then(|c| told.sheet.decided(c));
+        let decided = consent.step.corner.and_then(|c| context.sheet.decided(c));
         if let Some(decided) = decided.filter(|_| !is_extra) {
-            let consequence = text::declined_consequence(told.lang, decided.decision);
-            blocks.push(Block::Subheading(told.word(ReportWord::WhatCanHappen)));
+            let consequence = text::declined_consequence(context.lang, decided.decision);
+            blocks.push(Block::Subheading(context.word(ReportWord::WhatCanHappen)));
             blocks.push(Block::Sentence(consequence.to_owned()));
         }
     }
     if !blocks.is_empty() {
-        blocks.insert(0, told.heading(ReportWord::YouDeclined));
-        blocks.insert(1, told.sentence(ReportWord::YouDeclinedSay));
+        blocks.insert(0, context.heading(ReportWord::YouDeclined));
+        blocks.insert(1, context.sentence(ReportWord::YouDeclinedSay));
     }
     blocks
 }
@@ -75,57 +78,66 @@ pub(super) fn unsigned(sheet: &JobState) -> OrderedSet<StepKey> {
     OrderedSet::from_iter(steps)
 }
 
-fn declined_line(told: &ReportContext, consent: &Consent, date: &str) -> String {
-    let what = scope(told, consent);
+fn declined_line(context: &ReportContext, consent: &Consent, date: &str) -> String {
+    let what = scope(context, consent);
     match &consent.amount {
         Some(amount) => {
-            text::declined_customer(told.lang, &what, &money(told.format, amount), date)
+            text::declined_customer(context.lang, &what, &money(context.format, amount), date)
         }
-        None => text::declined_customer_open(told.lang, &what, date),
+        None => text::declined_customer_open(context.lang, &what, date),
     }
 }
 
 /// What is still loose by name, and who took charge of the car.
-pub(super) fn left(told: &ReportContext) -> Vec<Block> {
-    if !standing::is_unfinished(told.sheet) {
+pub(super) fn left(context: &ReportContext) -> Vec<Block> {
+    if !standing::is_unfinished(context.sheet) {
         return Vec::new();
     }
-    let mut blocks = vec![told.heading(ReportWord::LooseList)];
-    let loose: Vec<Item> = told.sheet.loose().iter().map(|(item, _)| *item).collect();
+    let mut blocks = vec![context.heading(ReportWord::LooseList)];
+    let loose: Vec<Item> = context
+        .sheet
+        .loose()
+        .iter()
+        .map(|(item, _)| *item)
+        .collect();
     if !loose.is_empty() {
-        let names = super::entry_line::items(told, &loose);
-        blocks.push(Block::Sentence(text::left_loose(told.lang, &names)));
+        let names = super::entry_line::items(context, &loose);
+        blocks.push(Block::Sentence(text::left_loose(context.lang, &names)));
     }
-    let charge = told.sheet.ended().and_then(|ended| ended.charge);
+    let charge = context.sheet.ended().and_then(|ended| ended.charge);
     let who = charge.map_or_else(
-        || told.word(ReportWord::NotRecorded),
-        |charge| text::charge(told.lang, charge).to_owned(),
+        || context.word(ReportWord::NotRecorded),
+        |charge| text::charge(context.lang, charge).to_owned(),
     );
-    blocks.push(Block::Rows(vec![(told.word(ReportWord::TookCharge), who)]));
+    blocks.push(Block::Rows(vec![(
+        context.word(ReportWord::TookCharge),
+        who,
+    )]));
     blocks
 }
 
 /// What is left for the customer to do, and what to stop for.
-pub(super) fn must_do(told: &ReportContext) -> Vec<Block> {
-    let stays = must_not_drive(told.sheet);
+pub(super) fn must_do(context: &ReportContext) -> Vec<Block> {
+    let stays = must_not_drive(context.sheet);
     // A car that must not move has no distance to cover; the date stands with the technician.
-    let mut blocks = if stays { Vec::new() } else { retorque(told) };
-    if let Some(due) = watched(told.sheet) {
+    let mut blocks = if stays { Vec::new() } else { retorque(context) };
+    if let Some(due) = watched(context.sheet) {
         blocks.extend(
-            told.corners()
+            context
+                .corners()
                 .iter()
-                .filter(|corner| is_watched(told.sheet, **corner))
+                .filter(|corner| is_watched(context.sheet, **corner))
                 .map(|c| {
-                    let date = plain::date(told.lang, &due.date);
-                    Block::Sentence(text::recheck_customer(told.lang, *c, &date))
+                    let date = plain::date(context.lang, &due.date);
+                    Block::Sentence(text::recheck_customer(context.lang, *c, &date))
                 }),
         );
     }
     if stays {
-        let words = [ReportWord::DoNotDrive, ReportWord::TowIt].map(|word| told.word(word));
+        let words = [ReportWord::DoNotDrive, ReportWord::TowIt].map(|word| context.word(word));
         blocks.insert(0, Block::Sentence(words.join(" ")));
-    } else if standing::ending(told.sheet) != Some(Ending::NotSafeHere) {
-        blocks.push(Block::Subheading(told.word(ReportWord::StopFor)));
+    } else if standing::ending(context.sheet) != Some(Ending::NotSafeHere) {
+        blocks.push(Block::Subheading(context.word(ReportWord::StopFor)));
         blocks.push(Block::List(
             [
                 ReportWord::StopForNoise,
@@ -134,44 +146,44 @@ pub(super) fn must_do(told: &ReportContext) -> Vec<Block> {
                 ReportWord::StopForPedal,
                 ReportWord::StopForWarningLight,
             ]
-            .map(|word| told.word(word))
+            .map(|word| context.word(word))
             .to_vec(),
         ));
     }
     if !blocks.is_empty() {
-        blocks.insert(0, told.heading(ReportWord::YouMustDo));
+        blocks.insert(0, context.heading(ReportWord::YouMustDo));
     }
     blocks
 }
 
 /// The lug nuts again, wherever a wheel was off and is back.
-fn retorque(told: &ReportContext) -> Vec<Block> {
-    let Some(sentence) = retorque_line(told) else {
+fn retorque(context: &ReportContext) -> Vec<Block> {
+    let Some(sentence) = retorque_line(context) else {
         return Vec::new();
     };
     vec![
         Block::Sentence(sentence),
-        told.sentence(ReportWord::RetorqueWhy),
+        context.sentence(ReportWord::RetorqueWhy),
     ]
 }
 
 /// By when and after how far the lug nuts are tightened again.
-pub(super) fn retorque_line(told: &ReportContext) -> Option<String> {
-    let due = told.sheet.due(DueKind::Retorque);
+pub(super) fn retorque_line(context: &ReportContext) -> Option<String> {
+    let due = context.sheet.due(DueKind::Retorque);
     let was_off = |corner: &Corner| {
         let wheel = Item {
             corner: *corner,
             group: ItemKind::Wheel,
             number: 1,
         };
-        told.sheet.item(wheel).is_some()
+        context.sheet.item(wheel).is_some()
     };
     Some(match due {
-        Some(due) => retorque_sentence(told.lang, told.format, told.sheet, due),
-        None if told.corners().iter().any(was_off) => format!(
+        Some(due) => retorque_sentence(context.lang, context.format, context.sheet, due),
+        None if context.corners().iter().any(was_off) => format!(
             "{}. {}",
-            told.word(ReportWord::RetorqueHead),
-            told.word(ReportWord::RetorqueNoDate)
+            context.word(ReportWord::RetorqueHead),
+            context.word(ReportWord::RetorqueNoDate)
         ),
         None => return None,
     })
@@ -194,11 +206,11 @@ pub fn retorque_sentence(lang: Lang, format: Format, sheet: &JobState, due: &Due
 }
 
 /// The price, and every approval and refusal.
-pub(super) fn price(told: &ReportContext) -> Vec<Block> {
-    let mut blocks = bill(told);
-    let answers = consent_lines(told);
+pub(super) fn price(context: &ReportContext) -> Vec<Block> {
+    let mut blocks = bill(context);
+    let answers = consent_lines(context);
     if !answers.is_empty() {
-        blocks.push(told.heading(ReportWord::Consents));
+        blocks.push(context.heading(ReportWord::Consents));
         blocks.push(Block::List(answers));
     }
     blocks
@@ -206,131 +218,131 @@ pub(super) fn price(told: &ReportContext) -> Vec<Block> {
 
 /// Warranty and signatures. Where the customer refused to sign, no signature stands on this page:
 /// it would read as theirs. What was signed at other steps stands on the technician's pages.
-pub(super) fn signed(told: &ReportContext) -> Vec<Block> {
-    let mut blocks = warranty(told);
+pub(super) fn signed(context: &ReportContext) -> Vec<Block> {
+    let mut blocks = warranty(context);
     let refused = Reply::NotDone(NotDoneReason::CustomerSaysNo);
-    let at_the_end = told.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused);
+    let at_the_end = context.sheet.reply(StepKey::once(Step::Sign)) == Some(&refused);
     if at_the_end {
-        blocks.push(told.sentence(ReportWord::SignatureRefused));
-    } else if !told
+        blocks.push(context.sentence(ReportWord::SignatureRefused));
+    } else if !context
         .sheet
         .counting()
-        .any(|entry| is_refused(told, &entry.what))
+        .any(|entry| is_refused(context, &entry.what))
     {
-        blocks.extend(signatures(told, plain::moment));
+        blocks.extend(signatures(context, plain::moment));
     }
     blocks
 }
 
 /// Whether an entry is an answer that stands and whose customer would not sign it.
-fn is_refused(told: &ReportContext, what: &Event) -> bool {
+fn is_refused(context: &ReportContext, what: &Event) -> bool {
     match what {
-        Event::Consent(consent) => refused_to_sign(told, consent),
+        Event::Consent(consent) => refused_to_sign(context, consent),
         _ => false,
     }
 }
 
 /// Whether an answer that stands was spoken because the customer would not sign.
-fn refused_to_sign(told: &ReportContext, consent: &Consent) -> bool {
+fn refused_to_sign(context: &ReportContext, consent: &Consent) -> bool {
     let is_extra = consent.scope == Scope::Extra;
     let holds = if is_extra {
-        told.sheet.extra(consent.step)
+        context.sheet.extra(consent.step)
     } else {
-        told.sheet.consent(consent.step)
+        context.sheet.consent(consent.step)
     };
     let stands = holds == Some(consent) && !consent.yes;
-    let unsigned = told.sheet.signed(consent.step).is_none();
+    let unsigned = context.sheet.signed(consent.step).is_none();
     // Inspection and further work are asked verbally as well, where nobody was to sign.
-    let was_to = consent.scope == Scope::Repair || told.unsigned.contains(&consent.step);
+    let was_to = consent.scope == Scope::Repair || context.unsigned.contains(&consent.step);
     stands && unsigned && consent.how == How::Spoken && was_to
 }
 
 /// The shop's own words, where something was repaired.
-fn warranty(told: &ReportContext) -> Vec<Block> {
-    let repaired = |c: &Corner| standing::is_replaced(told.sheet, &told.plan, *c);
-    if told.reader.warranty.is_empty() || !told.corners().iter().any(repaired) {
+fn warranty(context: &ReportContext) -> Vec<Block> {
+    let repaired = |c: &Corner| standing::is_replaced(context.sheet, &context.plan, *c);
+    if context.reader.warranty.is_empty() || !context.corners().iter().any(repaired) {
         return Vec::new();
     }
     vec![
-        told.heading(ReportWord::Warranty),
-        Block::Sentence(told.reader.warranty.clone()),
+        context.heading(ReportWord::Warranty),
+        Block::Sentence(context.reader.warranty.clone()),
     ]
 }
 
 /// The tests that were not done, each once, and how many steps beside them.
-pub(super) fn not_checked(told: &ReportContext) -> Vec<Block> {
-    let mut tests: Vec<Test> = told
+pub(super) fn not_checked(context: &ReportContext) -> Vec<Block> {
+    let mut tests: Vec<Test> = context
         .corners()
         .iter()
-        .flat_map(|corner| match told.sheet.decided(*corner) {
+        .flat_map(|corner| match context.sheet.decided(*corner) {
             Some(decided) => as_recorded(decided).not_done,
-            None => verdict(told.sheet, *corner).not_done,
+            None => verdict(context.sheet, *corner).not_done,
         })
         .collect();
     tests.order();
     tests.dedup();
     let mut lines: Vec<String> = tests
         .iter()
-        .map(|test| text::test_customer(told.lang, *test).to_owned())
+        .map(|test| text::test_customer(context.lang, *test).to_owned())
         .collect();
-    if warning_lights::never_seen(told.sheet) {
-        lines.push(told.customer(Customer::WarningLightsNotChecked));
+    if warning_lights::never_seen(context.sheet) {
+        lines.push(context.customer(Customer::WarningLightsNotChecked));
     }
-    lines.extend(not_proved(told));
-    let steps = answers::not_done(told).len();
+    lines.extend(not_proved(context));
+    let steps = answers::not_done(context).len();
     if 0 < steps {
-        lines.push(text::steps_not_done_customer(told.lang, steps));
+        lines.push(text::steps_not_done_customer(context.lang, steps));
     }
     if lines.is_empty() {
         return Vec::new();
     }
-    vec![told.heading(ReportWord::NotChecked), Block::List(lines)]
+    vec![context.heading(ReportWord::NotChecked), Block::List(lines)]
 }
 
 /// What nobody looked at on the new part.
-fn not_proved(told: &ReportContext) -> Vec<String> {
-    let replaced = |corner: &&Corner| standing::is_replaced(told.sheet, &told.plan, **corner);
-    let mut tests: Vec<Test> = told
+fn not_proved(context: &ReportContext) -> Vec<String> {
+    let replaced = |corner: &&Corner| standing::is_replaced(context.sheet, &context.plan, **corner);
+    let mut tests: Vec<Test> = context
         .corners()
         .iter()
         .filter(replaced)
-        .flat_map(|corner| match after(told.sheet, *corner) {
+        .flat_map(|corner| match after(context.sheet, *corner) {
             After::Pass { not_done, .. } | After::NotJudged { not_done } => not_done,
             After::Blocked { .. } => Vec::new(),
         })
         .collect();
     tests.order();
     tests.dedup();
-    let name = told.word(ReportWord::SignAfter);
+    let name = context.word(ReportWord::SignAfter);
     tests
         .iter()
-        .map(|test| format!("{name}: {}", text::test_customer(told.lang, *test)))
+        .map(|test| format!("{name}: {}", text::test_customer(context.lang, *test)))
         .collect()
 }
 
 /// What no report can promise, who wins over it, and how to reach whoever made it.
-pub(super) fn cautions(told: &ReportContext) -> Vec<Block> {
+pub(super) fn cautions(context: &ReportContext) -> Vec<Block> {
     let last = |corner: &Corner| {
-        let (before, after) = sets(told, *corner);
+        let (before, after) = sets(context, *corner);
         after.or(before)
     };
-    let not_proven = told
+    let not_proven = context
         .corners()
         .iter()
         .filter_map(last)
         .any(|set| matches!(set.conformity, Conformity::InNotProven(_)));
-    let mut blocks = vec![told.heading(ReportWord::Cautions)];
+    let mut blocks = vec![context.heading(ReportWord::Cautions)];
     if not_proven {
-        blocks.push(told.sentence(ReportWord::WithinNotProven));
+        blocks.push(context.sentence(ReportWord::WithinNotProven));
     }
     let always = [
         ReportWord::NothingClears,
         ReportWord::ManufacturerWins,
         ReportWord::Disclaimer,
     ];
-    let always = always.map(|word| told.word(word));
+    let always = always.map(|word| context.word(word));
     blocks.push(Block::Small(always.join(" ")));
-    let us = [&told.reader.made_by, &told.reader.contact];
+    let us = [&context.reader.made_by, &context.reader.contact];
     let us: Vec<&str> = us
         .into_iter()
         .map(String::as_str)
@@ -338,7 +350,7 @@ pub(super) fn cautions(told: &ReportContext) -> Vec<Block> {
         .collect();
     if !us.is_empty() {
         blocks.push(Block::Rows(vec![(
-            told.word(ReportWord::Contact),
+            context.word(ReportWord::Contact),
             us.join(", "),
         )]));
     }

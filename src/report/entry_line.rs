@@ -2,15 +2,15 @@
 
 use super::ReportContext;
 use super::bill::paid_line;
-use super::cards::{card_value, way_lines};
 use super::money::money;
+use super::specs::{spec_value, way_lines};
 use crate::job::JobState;
 use crate::job::entry::{
     DialSetup, Due, Ended, Event, Moved, Quantity, Reading, Reply, Side, VehicleField,
 };
 use crate::job::fitted;
 use crate::job::manual_item::named;
-use crate::text::{self, Flow, Kept, Lang, Paper, Pay, ReportWord, Say, paper};
+use crate::text::{self, Flow, Lang, Paper, Pay, ReportWord, Saved, Say, paper};
 use crate::trade::answer::Answer;
 use crate::trade::diagnosis::Clue;
 use crate::trade::fastening::TypedLever;
@@ -20,25 +20,25 @@ use crate::trade::wheel_end::{Item, ItemKind, Kind};
 use crate::word::Word;
 
 /// An answer; a list gives one line a row.
-pub(super) fn reply(told: &ReportContext, reply: &Reply) -> Vec<String> {
-    let lang = told.lang;
+pub(super) fn reply(context: &ReportContext, reply: &Reply) -> Vec<String> {
+    let lang = context.lang;
     let one = match reply {
-        Reply::Done => told.say(Say::Done),
+        Reply::Done => context.say(Say::Done),
         Reply::NotDone(because) => format!(
             "{}: {}",
-            told.say(Say::NotDone),
+            context.say(Say::NotDone),
             text::because(lang, *because)
         ),
         Reply::Said(answer) => text::answer(lang, *answer).to_owned(),
         Reply::Felt(felt) => text::felt(lang, *felt).to_owned(),
         Reply::Picked(pick) => text::pick(lang, *pick).to_owned(),
-        Reply::Number(quantity) => number(told, quantity),
+        Reply::Number(quantity) => number(context, quantity),
         Reply::FoundLoose(count) => text::found_loose(lang, *count),
         Reply::Checked(checks) => {
             return checks
                 .iter()
                 .map(|(check, answer)| {
-                    let row = told.numerals(text::check(lang, *check));
+                    let row = context.numerals(text::check(lang, *check));
                     format!("{row}: {}", text::answer(lang, *answer))
                 })
                 .collect();
@@ -48,15 +48,21 @@ pub(super) fn reply(told: &ReportContext, reply: &Reply) -> Vec<String> {
 }
 
 /// A typed number with its twin.
-pub(super) fn number(told: &ReportContext, quantity: &Quantity) -> String {
+pub(super) fn number(context: &ReportContext, quantity: &Quantity) -> String {
     let (one, twin) = match quantity {
-        Quantity::Distance(typed) => (told.format.typed(typed), told.format.typed_twin(typed)),
-        Quantity::Temperature(typed) => (told.format.typed(typed), told.format.typed_twin(typed)),
+        Quantity::Distance(typed) => (
+            context.format.typed(typed),
+            context.format.typed_twin(typed),
+        ),
+        Quantity::Temperature(typed) => (
+            context.format.typed(typed),
+            context.format.typed_twin(typed),
+        ),
     };
     format!(
         "{} {}",
         one.line(),
-        text::also_value(told.lang, &twin.line())
+        text::also_value(context.lang, &twin.line())
     )
 }
 
@@ -73,7 +79,7 @@ pub fn item_name(lang: Lang, sheet: &JobState, item: Item) -> String {
 }
 
 /// Items of one group together: "Lug nuts 1–5, front left".
-pub(super) fn items(told: &ReportContext, items: &[Item]) -> String {
+pub(super) fn items(context: &ReportContext, items: &[Item]) -> String {
     let mut runs: Vec<(Item, u8)> = Vec::new();
     for item in items {
         match runs.last_mut() {
@@ -90,13 +96,13 @@ pub(super) fn items(told: &ReportContext, items: &[Item]) -> String {
     }
     let one = |(first, last): &(Item, u8)| {
         if first.number == *last {
-            return item_name(told.lang, told.sheet, *first);
+            return item_name(context.lang, context.sheet, *first);
         }
         format!(
             "{} {}–{last}, {}",
-            text::group(told.lang, first.group, fitted(told.sheet).fixing),
+            text::group(context.lang, first.group, fitted(context.sheet).fixing),
             first.number,
-            text::corner(told.lang, first.corner)
+            text::corner(context.lang, first.corner)
         )
     };
     runs.iter().map(one).collect::<Vec<_>>().join("; ")
@@ -139,91 +145,105 @@ pub(super) fn vehicle_value(lang: Lang, field: VehicleField, value: &str) -> Str
 }
 
 /// What an entry says, in one line, for the list of what was taken back or told twice.
-pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
-    let lang = told.lang;
-    let labelled = |word: ReportWord, value: &str| format!("{}: {value}", told.word(word));
+pub(super) fn entry(context: &ReportContext, what: &Event) -> String {
+    let lang = context.lang;
+    let labelled = |word: ReportWord, value: &str| format!("{}: {value}", context.word(word));
     match what {
-        Event::Opened(_) => told.word(ReportWord::Started),
+        Event::Opened(_) => context.word(ReportWord::Started),
         Event::Person(field, value) => format!("{}: {value}", text::person_field(lang, *field)),
-        Event::Erased(_) => told.word(ReportWord::EntryErased),
+        Event::Erased(_) => context.word(ReportWord::EntryErased),
         Event::Said(words) => labelled(ReportWord::YourWords, words),
         Event::Vehicle(field, value) => format!(
             "{}: {}",
             text::vehicle_field(lang, *field),
             vehicle_value(lang, *field, value)
         ),
-        Event::Corners(all) => labelled(ReportWord::Corners, &corners(told, all)),
-        Event::Card(card) => format!(
+        Event::Corners(all) => labelled(ReportWord::Corners, &corners(context, all)),
+        Event::Spec(spec) => format!(
             "{}: {}",
-            text::card_item(lang, card.item, fitted(told.sheet).fixing),
-            card_value(lang, told.format, card)
+            text::spec_item(lang, spec.item, fitted(context.sheet).fixing),
+            spec_value(lang, context.format, spec)
         ),
         Event::Missing(kit) => {
             let kit = kit.iter().map(|item| text::kit_item(lang, *item));
             labelled(ReportWord::KitMissing, &kit.collect::<Vec<_>>().join(", "))
         }
-        Event::Carried(_) => told.word(ReportWord::Instruments),
+        Event::Carried(_) => context.word(ReportWord::Instruments),
         Event::Answered(step, answer) => {
-            format!("{}: {}", told.step(*step), reply(told, answer).join("; "))
+            format!(
+                "{}: {}",
+                context.step(*step),
+                reply(context, answer).join("; ")
+            )
         }
-        Event::Moved(moved) => moved_line(told, moved),
+        Event::Moved(moved) => moved_line(context, moved),
         Event::Also(also) => text::also_off(lang, &also.name),
         Event::Lever(step, lever) => {
-            format!("{}: {}", told.step(*step), adapter(told, lever.as_ref()))
+            format!(
+                "{}: {}",
+                context.step(*step),
+                adapter(context, lever.as_ref())
+            )
         }
         Event::Angled(step, by) => {
-            format!("{}: {}", told.step(*step), text::angled(lang, *by))
+            format!("{}: {}", context.step(*step), text::angled(lang, *by))
         }
         Event::Mishap(mishap) => {
-            let item = item_name(lang, told.sheet, mishap.item);
+            let item = item_name(lang, context.sheet, mishap.item);
             let what = text::mishap(lang, mishap.kind);
             text::mishap_line(lang, &item, what, &mishap.part, mishap.minutes)
         }
-        Event::Mended(item) => text::mended(lang, &item_name(lang, told.sheet, *item)),
-        Event::Pass(step) => format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan)),
-        Event::DialSetup(setup) => dial_setup_line(told, setup),
-        Event::Reading(reading) => reading_line(told, reading),
+        Event::Mended(item) => text::mended(lang, &item_name(lang, context.sheet, *item)),
+        Event::Pass(step) => format!(
+            "{}: {}",
+            context.step(*step),
+            context.word(ReportWord::PassBegan)
+        ),
+        Event::DialSetup(setup) => dial_setup_line(context, setup),
+        Event::Reading(reading) => reading_line(context, reading),
         Event::Decided(decided) => text::corner_decision(lang, decided.corner, decided.decision),
         Event::Proved(proved) => {
             let corner = text::corner_title(lang, proved.corner);
-            format!("{corner}: {}", proof(told, &proved.outcome))
+            format!("{corner}: {}", proof(context, &proved.outcome))
         }
-        Event::FaceFound(found) => super::runout::found_line(told, found),
-        Event::RotorFound(found) => super::thickness::found_line(told, found),
-        Event::Price(price) => labelled(ReportWord::PriceHead, &money(told.format, &price.repair)),
-        Event::Invoice(invoice) => super::invoice::line(told, invoice),
+        Event::FaceFound(found) => super::runout::found_line(context, found),
+        Event::RotorFound(found) => super::thickness::found_line(context, found),
+        Event::Price(price) => {
+            labelled(ReportWord::PriceHead, &money(context.format, &price.repair))
+        }
+        Event::Invoice(invoice) => super::invoice::line(context, invoice),
         Event::Discount(discount) => {
             let name = text::pay(lang, Pay::Discount);
             format!(
                 "{name}: {} {}",
-                money(told.format, &discount.amount),
+                money(context.format, &discount.amount),
                 discount.reason
             )
         }
-        Event::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(told, paid)),
+        Event::Paid(paid) => labelled(ReportWord::PaidHead, &paid_line(context, paid)),
         Event::Refunded(paid) => {
             format!(
                 "{}: {}",
                 text::pay(lang, Pay::Refunded),
-                paid_line(told, paid)
+                paid_line(context, paid)
             )
         }
         Event::Consent(consent) => format!(
             "{}: {}",
             text::scope(lang, consent.scope),
-            told.say(if consent.yes { Say::Yes } else { Say::No })
+            context.say(if consent.yes { Say::Yes } else { Say::No })
         ),
-        Event::Signed(signed) => labelled(ReportWord::Signature, &told.step(signed.step)),
-        Event::Photo(photo) => labelled(ReportWord::PictureKept, &told.step(photo.step)),
+        Event::Signed(signed) => labelled(ReportWord::Signature, &context.step(signed.step)),
+        Event::Photo(photo) => labelled(ReportWord::PhotoSaved, &context.step(photo.step)),
         Event::Note(_, note) => labelled(ReportWord::Notes, note),
         Event::Remark(_, remark) => labelled(ReportWord::Notes, text::remark(lang, *remark)),
         Event::Part(part) => labelled(ReportWord::Parts, &part.number),
-        Event::Due(due) => due_line(told, due),
-        Event::HandedOver(_) => told.word(ReportWord::HandedOver),
-        Event::Ended(ended) => ended_line(told, ended),
-        Event::Strike(_) => told.word(ReportWord::TakenBack),
-        Event::Runout(reading) => super::runout::reading_line(told, reading),
-        Event::RunoutLimit(card) => super::runout::limit_line(told, card),
+        Event::Due(due) => due_line(context, due),
+        Event::HandedOver(_) => context.word(ReportWord::HandedOver),
+        Event::Ended(ended) => ended_line(context, ended),
+        Event::Strike(_) => context.word(ReportWord::TakenBack),
+        Event::Runout(reading) => super::runout::reading_line(context, reading),
+        Event::RunoutLimit(spec) => super::runout::limit_line(context, spec),
         Event::Damage(corner, seen) => text::seen_damage(lang, *corner, *seen),
         Event::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
         Event::Complaint(complaint) => text::complaint(lang, *complaint).to_owned(),
@@ -231,30 +251,32 @@ pub(super) fn entry(told: &ReportContext, what: &Event) -> String {
         Event::Stock(stock) => {
             text::stock_line(lang, &stock.number, stock.have, stock.least, stock.cores)
         }
-        Event::Thickness(reading) => super::thickness::reading_line(told, reading),
-        Event::ThicknessLimit(card) => super::thickness::limit_line(told, card),
+        Event::Thickness(reading) => super::thickness::reading_line(context, reading),
+        Event::ThicknessLimit(spec) => super::thickness::limit_line(context, spec),
         Event::TipAngle(corner, _, angle) => {
             let corner = text::corner_title(lang, *corner);
-            let angle = told.format.typed(angle).line();
+            let angle = context.format.typed(angle).line();
             format!("{corner}: {}", text::tip_line(lang, &angle))
         }
         Event::Crept(corner, _, divisions) => {
             let corner = text::corner_title(lang, *corner);
-            let divisions = told.format.marked(divisions.as_typed());
+            let divisions = context.format.marked(divisions.as_typed());
             format!("{corner}: {}", text::creep_line(lang, &divisions))
         }
-        Event::TipRadius(place, radius) => super::tip_and_drift::radius_line(told, *place, radius),
-        Event::Voice(voice) => super::kept::voice_line(told, voice),
+        Event::TipRadius(place, radius) => {
+            super::tip_and_drift::radius_line(context, *place, radius)
+        }
+        Event::Voice(voice) => super::saved::voice_line(context, voice),
         Event::Captioned(said) => {
-            let head = text::kept(lang, Kept::CaptionSaid);
-            format!("{head}: {}", super::kept::said(told, said))
+            let head = text::saved(lang, Saved::CaptionSaid);
+            format!("{head}: {}", super::saved::said(context, said))
         }
         Event::FromPaper(slip) => format!("{}: {}", paper(lang, Paper::FromPaper), slip.job),
         Event::Slot(slot) => text::slot(lang, slot),
         Event::Shop(_) => text::flow(lang, Flow::ShopTitle).to_owned(),
         Event::Confirmation(_) => text::flow(lang, Flow::Confirmation).to_owned(),
         Event::LetGo(_) => text::flow(lang, Flow::EntryLetGo).to_owned(),
-        Event::Unknown(_) => told.word(ReportWord::EntryUnknown),
+        Event::Unknown(_) => context.word(ReportWord::EntryUnknown),
     }
 }
 
@@ -267,13 +289,13 @@ fn clue_line(lang: Lang, corner: Option<Corner>, clue: Clue, answer: Answer) -> 
     }
 }
 
-fn adapter(told: &ReportContext, lever: Option<&TypedLever>) -> String {
+fn adapter(context: &ReportContext, lever: Option<&TypedLever>) -> String {
     let Some(lever) = lever else {
-        return text::no_adapter(told.lang).to_owned();
+        return text::no_adapter(context.lang).to_owned();
     };
-    let format = told.format;
+    let format = context.format;
     text::adapter(
-        told.lang,
+        context.lang,
         &format.typed(&lever.wrench).line(),
         &format.typed(&lever.adapter).line(),
         &format.typed(&lever.angle).line(),
@@ -281,21 +303,21 @@ fn adapter(told: &ReportContext, lever: Option<&TypedLever>) -> String {
 }
 
 /// Corners by name.
-pub(super) fn corners(told: &ReportContext, corners: &[Corner]) -> String {
+pub(super) fn corners(context: &ReportContext, corners: &[Corner]) -> String {
     let names = corners
         .iter()
-        .map(|corner| text::corner(told.lang, *corner));
+        .map(|corner| text::corner(context.lang, *corner));
     names.collect::<Vec<_>>().join(", ")
 }
 
-fn moved_line(told: &ReportContext, moved: &Moved) -> String {
-    let state = text::hold_state(told.lang, moved.to);
-    text::loose_row(told.lang, &items(told, &moved.items), state)
+fn moved_line(context: &ReportContext, moved: &Moved) -> String {
+    let state = text::hold_state(context.lang, moved.to);
+    text::loose_row(context.lang, &items(context, &moved.items), state)
 }
 
 /// The outcome of a proof after the work.
-pub(super) fn proof(told: &ReportContext, outcome: &After) -> String {
-    told.say(match outcome {
+pub(super) fn proof(context: &ReportContext, outcome: &After) -> String {
+    context.say(match outcome {
         After::Pass { .. } => Say::ProofPassed,
         After::Blocked { .. } => Say::ProofFailed,
         After::NotJudged { .. } => Say::NotDone,
@@ -303,48 +325,48 @@ pub(super) fn proof(told: &ReportContext, outcome: &After) -> String {
 }
 
 /// How the dial stood for a set.
-fn dial_setup_line(told: &ReportContext, setup: &DialSetup) -> String {
-    let way = way_lines(told.lang, told.format, &setup.way).into_iter();
+fn dial_setup_line(context: &ReportContext, setup: &DialSetup) -> String {
+    let way = way_lines(context.lang, context.format, &setup.way).into_iter();
     let way: Vec<String> = way.map(|(_, value)| value).collect();
-    let corner = text::corner_title(told.lang, setup.corner);
+    let corner = text::corner_title(context.lang, setup.corner);
     format!("{corner}: {}", way.join(", "))
 }
 
-fn reading_line(told: &ReportContext, reading: &Reading) -> String {
-    let side = told.word(match reading.side {
+fn reading_line(context: &ReportContext, reading: &Reading) -> String {
+    let side = context.word(match reading.side {
         Side::Push => ReportWord::Push,
         Side::Pull => ReportWord::Pull,
     });
     format!(
         "{}, {} {}, {side}: {} {}",
-        text::corner_title(told.lang, reading.corner),
-        told.word(ReportWord::Round),
+        text::corner_title(context.lang, reading.corner),
+        context.word(ReportWord::Round),
         reading.round,
-        told.format.marked(reading.divisions.as_typed()),
-        told.say(Say::Divisions)
+        context.format.marked(reading.divisions.as_typed()),
+        context.say(Say::Divisions)
     )
 }
 
 /// What is due, by when and after how far.
-pub(super) fn due_line(told: &ReportContext, due: &Due) -> String {
-    let what = text::due_kind(told.lang, due.kind);
+pub(super) fn due_line(context: &ReportContext, due: &Due) -> String {
+    let what = text::due_kind(context.lang, due.kind);
     match &due.distance {
         Some(distance) => {
-            let distance = told.format.typed(distance).line();
+            let distance = context.format.typed(distance).line();
             format!(
                 "{what}: {}",
-                text::retorque_due(told.lang, &due.date, &distance)
+                text::retorque_due(context.lang, &due.date, &distance)
             )
         }
-        None => text::due_on(told.lang, what, &due.date),
+        None => text::due_on(context.lang, what, &due.date),
     }
 }
 
 /// How it ended, and who took charge.
-pub(super) fn ended_line(told: &ReportContext, ended: &Ended) -> String {
-    let title = text::ending(told.lang, ended.ending).0;
+pub(super) fn ended_line(context: &ReportContext, ended: &Ended) -> String {
+    let title = text::ending(context.lang, ended.ending).0;
     match ended.charge {
-        Some(charge) => format!("{title}: {}", text::charge(told.lang, charge)),
+        Some(charge) => format!("{title}: {}", text::charge(context.lang, charge)),
         None => title.to_owned(),
     }
 }
@@ -354,8 +376,8 @@ mod tests {
     use super::*;
 
     #[test]
-    fn facts_of_the_vehicle_are_told_in_words() {
-        let told = |field, value| vehicle_value(Lang::English, field, value);
+    fn facts_of_the_vehicle_are_reported_in_words() {
+        let context = |field, value| vehicle_value(Lang::English, field, value);
         for (field, code) in [
             (VehicleField::Kind, "bolted_driven"),
             (VehicleField::Fixing, "nuts"),
@@ -363,10 +385,10 @@ mod tests {
             (VehicleField::ParkingBrake, "rear"),
             (VehicleField::Caliper, "sliding"),
         ] {
-            assert_ne!(told(field, code), code);
-            assert_eq!(told(field, "typed by hand"), "typed by hand");
+            assert_ne!(context(field, code), code);
+            assert_eq!(context(field, "typed by hand"), "typed by hand");
         }
-        assert_eq!(told(VehicleField::Caliper, "sliding"), "Sliding caliper");
-        assert_eq!(told(VehicleField::Studs, "5"), "5");
+        assert_eq!(context(VehicleField::Caliper, "sliding"), "Sliding caliper");
+        assert_eq!(context(VehicleField::Studs, "5"), "5");
     }
 }

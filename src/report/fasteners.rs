@@ -1,16 +1,16 @@
-//! Each fastener with its card, the wrench and the time, and everything else that moved.
+//! Each fastener with its spec, the wrench and the time, and everything else that moved.
 
 use super::ReportContext;
 use super::block::Block;
-use super::cards::card_value;
 use super::entry_line::{entry as entry_line, item_name, items};
+use super::specs::spec_value;
 use super::time::when;
 use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angles};
 use crate::job::entry::{Entry, EntryId, Event, Moved};
 use crate::job::kit;
 use crate::job::loose::{Wrenches, wrenches};
 use crate::job::manual_item::named;
-use crate::job::turn::card_item;
+use crate::job::turn::spec_item;
 use crate::map::OrderedMap;
 use crate::text::{self, Customer, ReportWord};
 use crate::trade::fastening::Stage;
@@ -23,20 +23,20 @@ struct Used<'a> {
     angles: OrderedMap<&'a EntryId, AngleBy>,
 }
 
-/// The fasteners brought to their card, then the loose list as it ran and as it stands.
-pub(super) fn fasteners(told: &ReportContext) -> Vec<Block> {
+/// The fasteners brought to their spec, then the loose list as it ran and as it stands.
+pub(super) fn fasteners(context: &ReportContext) -> Vec<Block> {
     let mut blocks = Vec::new();
     let used = Used {
-        wrenches: wrenches(told.sheet),
-        angles: angles(told.sheet),
+        wrenches: wrenches(context.sheet),
+        angles: angles(context.sheet),
     };
-    let turned: Vec<Vec<String>> = told
+    let turned: Vec<Vec<String>> = context
         .sheet
         .counting()
-        .flat_map(|entry| turned(told, &used, entry))
+        .flat_map(|entry| turned(context, &used, entry))
         .collect();
     if !turned.is_empty() {
-        blocks.push(told.heading(ReportWord::Fasteners));
+        blocks.push(context.heading(ReportWord::Fasteners));
         blocks.push(Block::Table {
             head: [
                 ReportWord::ItemHead,
@@ -45,21 +45,21 @@ pub(super) fn fasteners(told: &ReportContext) -> Vec<Block> {
                 ReportWord::SetTo,
                 ReportWord::When,
             ]
-            .map(|word| told.word(word))
+            .map(|word| context.word(word))
             .to_vec(),
             rows: turned,
         });
     }
-    blocks.extend(mishaps(told));
-    blocks.push(told.heading(ReportWord::LooseList));
-    blocks.push(still_loose(told));
-    let moves: Vec<Vec<String>> = told
+    blocks.extend(mishaps(context));
+    blocks.push(context.heading(ReportWord::LooseList));
+    blocks.push(still_loose(context));
+    let moves: Vec<Vec<String>> = context
         .sheet
         .counting()
-        .filter_map(|entry| other_move(told, entry))
+        .filter_map(|entry| other_move(context, entry))
         .collect();
     if !moves.is_empty() {
-        blocks.push(Block::Subheading(told.word(ReportWord::LooseMoves)));
+        blocks.push(Block::Subheading(context.word(ReportWord::LooseMoves)));
         blocks.push(Block::Table {
             head: [
                 ReportWord::Step,
@@ -67,7 +67,7 @@ pub(super) fn fasteners(told: &ReportContext) -> Vec<Block> {
                 ReportWord::State,
                 ReportWord::When,
             ]
-            .map(|word| told.word(word))
+            .map(|word| context.word(word))
             .to_vec(),
             rows: moves,
         });
@@ -76,46 +76,53 @@ pub(super) fn fasteners(told: &ReportContext) -> Vec<Block> {
 }
 
 /// What went wrong, with part and time, that it was mended, and with which adapter was turned.
-fn mishaps(told: &ReportContext) -> Vec<Block> {
-    let lines = told.sheet.counting().filter_map(|entry| match &entry.what {
-        Event::Mishap(_) | Event::Mended(_) | Event::Lever(..) => {
-            let line = entry_line(told, &entry.what);
-            Some(format!("{line} ({})", when(told.lang, &entry.at)))
-        }
-        _ => None,
-    });
+fn mishaps(context: &ReportContext) -> Vec<Block> {
+    let lines = context
+        .sheet
+        .counting()
+        .filter_map(|entry| match &entry.what {
+            Event::Mishap(_) | Event::Mended(_) | Event::Lever(..) => {
+                let line = entry_line(context, &entry.what);
+                Some(format!("{line} ({})", when(context.lang, &entry.at)))
+            }
+            _ => None,
+        });
     let lines: Vec<String> = lines.collect();
     if lines.is_empty() {
         return Vec::new();
     }
-    vec![told.heading(ReportWord::WentWrong), Block::List(lines)]
+    vec![context.heading(ReportWord::WentWrong), Block::List(lines)]
 }
 
 /// What is off or loosened and not back, or that nothing is.
-pub(super) fn still_loose(told: &ReportContext) -> Block {
-    let loose = told.sheet.loose();
+pub(super) fn still_loose(context: &ReportContext) -> Block {
+    let loose = context.sheet.loose();
     if loose.is_empty() {
-        return told.sentence(ReportWord::NothingLoose);
+        return context.sentence(ReportWord::NothingLoose);
     }
     let rows = loose.iter().map(|(item, hold)| {
-        let name = item_name(told.lang, told.sheet, *item);
-        text::loose_row(told.lang, &name, text::hold_state(told.lang, *hold))
+        let name = item_name(context.lang, context.sheet, *item);
+        text::loose_row(context.lang, &name, text::hold_state(context.lang, *hold))
     });
     Block::List(rows.collect())
 }
 
-/// A fastener brought to its card is a row of its own; a pass that began is told between them.
-fn turned(told: &ReportContext, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
+/// A fastener brought to its spec is a row of its own; a pass that began is told between them.
+fn turned(context: &ReportContext, used: &Used, entry: &Entry) -> Vec<Vec<String>> {
     match &entry.what {
         Event::Pass(step) => {
-            let name = format!("{}: {}", told.step(*step), told.word(ReportWord::PassBegan));
+            let name = format!(
+                "{}: {}",
+                context.step(*step),
+                context.word(ReportWord::PassBegan)
+            );
             let empty = String::new;
             vec![vec![
                 name,
                 empty(),
                 empty(),
                 empty(),
-                when(told.lang, &entry.at),
+                when(context.lang, &entry.at),
             ]]
         }
         Event::Moved(moved) if is_turn(moved) => moved
@@ -123,19 +130,19 @@ fn turned(told: &ReportContext, used: &Used, entry: &Entry) -> Vec<Vec<String>> 
             .iter()
             .map(|item| {
                 let with = used.wrenches.get(&(&entry.id, *item)).copied();
-                let (mut wrench, set) = wrench(told, with);
-                if let Some(due) = with.and_then(|(name, _)| overdue(told, entry, name)) {
+                let (mut wrench, set) = wrench(context, with);
+                if let Some(due) = with.and_then(|(name, _)| overdue(context, entry, name)) {
                     wrench = format!("{wrench}; {due}");
                 }
-                if has_angle(told, *item) {
-                    wrench = format!("{wrench}; {}", angled(told, used, entry));
+                if has_angle(context, *item) {
+                    wrench = format!("{wrench}; {}", angled(context, used, entry));
                 }
                 vec![
-                    item_name(told.lang, told.sheet, *item),
-                    target(told, *item),
+                    item_name(context.lang, context.sheet, *item),
+                    target(context, *item),
                     wrench,
                     set,
-                    when(told.lang, &entry.at),
+                    when(context.lang, &entry.at),
                 ]
             })
             .collect(),
@@ -150,73 +157,76 @@ fn is_turn(moved: &Moved) -> bool {
     moved.to == ItemState::Done && moved.items.iter().any(fastener)
 }
 
-fn wrench(told: &ReportContext, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, String) {
+fn wrench(context: &ReportContext, used: Option<&(String, Typed<TorqueUnit>)>) -> (String, String) {
     match used {
         Some((name, set)) => {
-            let twin = told.format.typed_twin(set).line();
-            let set = told.format.typed(set).line();
+            let twin = context.format.typed_twin(set).line();
+            let set = context.format.typed(set).line();
             (
                 name.clone(),
-                format!("{set} {}", text::also_value(told.lang, &twin)),
+                format!("{set} {}", text::also_value(context.lang, &twin)),
             )
         }
         None => (
-            told.word(ReportWord::NotRecorded),
-            told.word(ReportWord::NotRecorded),
+            context.word(ReportWord::NotRecorded),
+            context.word(ReportWord::NotRecorded),
         ),
     }
 }
 
 /// That a wrench was past its check on the day it was used.
-fn overdue(told: &ReportContext, entry: &Entry, name: &str) -> Option<String> {
-    let due = kit::overdue(told.sheet, name, entry.at.day()?)?;
-    let due = text::check_due(told.lang, due);
-    Some(told.customer(Customer::WrenchOverdue(&due)))
+fn overdue(context: &ReportContext, entry: &Entry, name: &str) -> Option<String> {
+    let due = kit::overdue(context.sheet, name, entry.at.day()?)?;
+    let due = text::check_due(context.lang, due);
+    Some(context.customer(Customer::WrenchOverdue(&due)))
 }
 
-/// Whether the card of a fastener ends with an angle.
-fn has_angle(told: &ReportContext, item: Item) -> bool {
-    let card = card_item(item.group).and_then(|card| told.sheet.card(card));
+/// Whether the spec of a fastener ends with an angle.
+fn has_angle(context: &ReportContext, item: Item) -> bool {
+    let spec = spec_item(item.group).and_then(|spec| context.sheet.spec(spec));
     matches!(
-        card.and_then(|card| card.stages().last()),
+        spec.and_then(|spec| spec.stages().last()),
         Some(Stage::Angle(_))
     )
 }
 
 /// By what its angle was read, as the wrench is named; a gauge that was past its day is said to be.
-fn angled(told: &ReportContext, used: &Used, entry: &Entry) -> String {
+fn angled(context: &ReportContext, used: &Used, entry: &Entry) -> String {
     let by = used.angles.get(&entry.id).copied();
-    match (by, angle_gauge(told.sheet, entry.at.day())) {
+    match (by, angle_gauge(context.sheet, entry.at.day())) {
         (Some(AngleBy::Gauge), AngleGauge::PastDue(day)) => {
-            text::angle_gauge_past(told.lang, &day.to_string())
+            text::angle_gauge_past(context.lang, &day.to_string())
         }
-        (Some(by), _) => text::angled(told.lang, by).to_owned(),
-        (None, _) => text::angle_not_told(told.lang).to_owned(),
+        (Some(by), _) => text::angled(context.lang, by).to_owned(),
+        (None, _) => text::angle_not_recorded(context.lang).to_owned(),
     }
 }
 
-fn target(told: &ReportContext, item: Item) -> String {
+fn target(context: &ReportContext, item: Item) -> String {
     if item.group == ItemKind::Other {
-        let cards = named(told.sheet, item).into_iter().filter_map(|also| {
-            let (torque, document) = also.card.as_ref()?;
-            Some(format!("{}, {document}", told.format.typed(torque).line()))
+        let specs = named(context.sheet, item).into_iter().filter_map(|also| {
+            let (torque, document) = also.spec.as_ref()?;
+            Some(format!(
+                "{}, {document}",
+                context.format.typed(torque).line()
+            ))
         });
-        return cards.collect::<Vec<_>>().join("; ");
+        return specs.collect::<Vec<_>>().join("; ");
     }
-    let card = card_item(item.group).and_then(|card| told.sheet.card(card));
-    card.map_or_else(
-        || told.word(ReportWord::NoCard),
-        |card| card_value(told.lang, told.format, card),
+    let spec = spec_item(item.group).and_then(|spec| context.sheet.spec(spec));
+    spec.map_or_else(
+        || context.word(ReportWord::NoSpec),
+        |spec| spec_value(context.lang, context.format, spec),
     )
 }
 
-fn other_move(told: &ReportContext, entry: &Entry) -> Option<Vec<String>> {
+fn other_move(context: &ReportContext, entry: &Entry) -> Option<Vec<String>> {
     match &entry.what {
         Event::Moved(moved) if !is_turn(moved) => Some(vec![
-            told.step(moved.step),
-            items(told, &moved.items),
-            text::hold_state(told.lang, moved.to).to_owned(),
-            when(told.lang, &entry.at),
+            context.step(moved.step),
+            items(context, &moved.items),
+            text::hold_state(context.lang, moved.to).to_owned(),
+            when(context.lang, &entry.at),
         ]),
         _ => None,
     }

@@ -13,66 +13,74 @@ use crate::text::{self, Pay, ReportWord};
 use crate::trade::money::{Billed, BilledLine, Invoice, LineKind};
 
 /// A page for each number that was given, in order.
-pub(super) fn invoices(told: &ReportContext) -> Vec<Vec<Block>> {
-    let account = account(told.sheet);
-    let documents = told.sheet.invoices();
+pub(super) fn invoices(context: &ReportContext) -> Vec<Vec<Block>> {
+    let account = account(context.sheet);
+    let documents = context.sheet.invoices();
     documents
-        .map(|(entry, invoice)| page(told, &account, entry, invoice))
+        .map(|(entry, invoice)| page(context, &account, entry, invoice))
         .collect()
 }
 
 /// An invoice in a line: what it is, its number and what it comes to.
-pub(super) fn line(told: &ReportContext, invoice: &Invoice) -> String {
+pub(super) fn line(context: &ReportContext, invoice: &Invoice) -> String {
     let (minor, currency) = (invoice.gross(), invoice.currency.clone());
-    let sum = money(told.format, &Money { minor, currency });
-    format!("{} {}: {sum}", title(told, invoice), invoice.number)
+    let sum = money(context.format, &Money { minor, currency });
+    format!("{} {}: {sum}", title(context, invoice), invoice.number)
 }
 
-fn title(told: &ReportContext, invoice: &Invoice) -> &'static str {
+fn title(context: &ReportContext, invoice: &Invoice) -> &'static str {
     let credit = invoice.credits.is_some();
     let say = if credit {
         Pay::CreditNote
     } else {
         Pay::Invoice
     };
-    text::pay(told.lang, say)
+    text::pay(context.lang, say)
 }
 
-fn page(told: &ReportContext, account: &Account, entry: &Entry, invoice: &Invoice) -> Vec<Block> {
+fn page(
+    context: &ReportContext,
+    account: &Account,
+    entry: &Entry,
+    invoice: &Invoice,
+) -> Vec<Block> {
     let mut blocks = vec![
-        Block::Heading(format!("{} {}", title(told, invoice), invoice.number)),
-        Block::Rows(head(told, entry, invoice)),
-        lines(told, invoice),
-        Block::Rows(sums(told, invoice)),
-        Block::Rows(balance(told, account)),
+        Block::Heading(format!("{} {}", title(context, invoice), invoice.number)),
+        Block::Rows(head(context, entry, invoice)),
+        lines(context, invoice),
+        Block::Rows(sums(context, invoice)),
+        Block::Rows(balance(context, account)),
     ];
-    let says = warnings(told.lang, account);
+    let says = warnings(context.lang, account);
     blocks.extend(says.map(|say| Block::Sentence(say.to_owned())));
     blocks
 }
 
 /// Who sells, who buys, when, and what a credit note corrects.
-fn head(told: &ReportContext, entry: &Entry, invoice: &Invoice) -> Vec<(String, String)> {
-    let pay = |say| text::pay(told.lang, say).to_owned();
-    let person = |field| told.sheet.person(field).unwrap_or_default();
+fn head(context: &ReportContext, entry: &Entry, invoice: &Invoice) -> Vec<(String, String)> {
+    let pay = |say| text::pay(context.lang, say).to_owned();
+    let person = |field| context.sheet.person(field).unwrap_or_default();
     let known = |parts: &[&str]| {
         let known = parts.iter().copied().filter(|part| !part.is_empty());
         known.collect::<Vec<_>>().join(", ")
     };
     let (name, address) = (person(PersonField::Name), person(PersonField::Address));
-    let family = told.sheet.vehicle(VehicleField::Family).unwrap_or_default();
-    let on = day(&entry.at).map(|day| plain::day(told.lang, day));
+    let family = context
+        .sheet
+        .vehicle(VehicleField::Family)
+        .unwrap_or_default();
+    let on = day(&entry.at).map(|day| plain::day(context.lang, day));
     let rows = [
         (
             pay(Pay::Seller),
-            known(&[&told.reader.made_by, &told.reader.contact]),
+            known(&[&context.reader.made_by, &context.reader.contact]),
         ),
         (pay(Pay::Buyer), known(&[name, address])),
         (
-            told.word(ReportWord::Vehicle),
+            context.word(ReportWord::Vehicle),
             known(&[family, person(PersonField::Plate)]),
         ),
-        (told.word(ReportWord::Date), on.unwrap_or_default()),
+        (context.word(ReportWord::Date), on.unwrap_or_default()),
         (
             pay(Pay::Corrects),
             invoice.credits.clone().unwrap_or_default(),
@@ -82,18 +90,18 @@ fn head(told: &ReportContext, entry: &Entry, invoice: &Invoice) -> Vec<(String, 
     rows.collect()
 }
 
-fn lines(told: &ReportContext, invoice: &Invoice) -> Block {
+fn lines(context: &ReportContext, invoice: &Invoice) -> Block {
     let head = [
-        told.word(ReportWord::LineFor),
-        told.word(ReportWord::LineQuantity),
-        told.word(ReportWord::LineEach),
-        text::pay(told.lang, Pay::TaxRate).to_owned(),
-        text::pay(told.lang, Pay::Net).to_owned(),
+        context.word(ReportWord::LineFor),
+        context.word(ReportWord::LineQuantity),
+        context.word(ReportWord::LineEach),
+        text::pay(context.lang, Pay::TaxRate).to_owned(),
+        text::pay(context.lang, Pay::Net).to_owned(),
     ];
     let of_part = |part: &Billed| {
-        let name = part_name(told.lang, part.what, part.corner, &part.text);
+        let name = part_name(context.lang, part.what, part.corner, &part.text);
         let rows = part.lines.iter();
-        let rows = rows.map(|line| row(told, invoice, &name, line));
+        let rows = rows.map(|line| row(context, invoice, &name, line));
         rows.collect::<Vec<_>>()
     };
     Block::Table {
@@ -102,62 +110,65 @@ fn lines(told: &ReportContext, invoice: &Invoice) -> Block {
     }
 }
 
-fn row(told: &ReportContext, invoice: &Invoice, part: &str, line: &BilledLine) -> Vec<String> {
+fn row(context: &ReportContext, invoice: &Invoice, part: &str, line: &BilledLine) -> Vec<String> {
     let kind = Some(line.kind).filter(|kind| *kind != LineKind::Other);
     let words = match line.text.as_str() {
-        "" => kind.map(|kind| text::line_kind(told.lang, kind)),
+        "" => kind.map(|kind| text::line_kind(context.lang, kind)),
         words => Some(words),
     };
     let what = words.map_or_else(|| part.to_owned(), |words| format!("{part}, {words}"));
-    let percent = line.percent.as_ref().map(|it| told.numerals(it.as_typed()));
+    let percent = line
+        .percent
+        .as_ref()
+        .map(|it| context.numerals(it.as_typed()));
     let percent = percent.map(|it| format!("{it}\u{a0}%"));
     vec![
         what,
-        told.numerals(line.quantity.as_typed()),
-        sum(told, invoice, line.each),
-        percent.unwrap_or_else(|| text::pay(told.lang, Pay::NotTaxed).to_owned()),
-        sum(told, invoice, line.net),
+        context.numerals(line.quantity.as_typed()),
+        sum(context, invoice, line.each),
+        percent.unwrap_or_else(|| text::pay(context.lang, Pay::NotTaxed).to_owned()),
+        sum(context, invoice, line.net),
     ]
 }
 
-fn sum(told: &ReportContext, invoice: &Invoice, minor: i64) -> String {
+fn sum(context: &ReportContext, invoice: &Invoice, minor: i64) -> String {
     let currency = invoice.currency.clone();
-    money(told.format, &Money { minor, currency })
+    money(context.format, &Money { minor, currency })
 }
 
 /// Before tax, the tax at each rate, and the total.
-fn sums(told: &ReportContext, invoice: &Invoice) -> Vec<(String, String)> {
-    let pay = |say| text::pay(told.lang, say).to_owned();
-    let mut rows = vec![(pay(Pay::Net), sum(told, invoice, invoice.net()))];
+fn sums(context: &ReportContext, invoice: &Invoice) -> Vec<(String, String)> {
+    let pay = |say| text::pay(context.lang, say).to_owned();
+    let mut rows = vec![(pay(Pay::Net), sum(context, invoice, invoice.net()))];
     for tax in invoice.taxes() {
-        let percent = told.numerals(tax.percent.as_typed());
-        let of = sum(told, invoice, tax.net);
+        let percent = context.numerals(tax.percent.as_typed());
+        let of = sum(context, invoice, tax.net);
         rows.push((
-            text::taxed_at(told.lang, &percent, &of),
-            sum(told, invoice, tax.tax),
+            text::taxed_at(context.lang, &percent, &of),
+            sum(context, invoice, tax.tax),
         ));
     }
-    rows.push((pay(Pay::Total), sum(told, invoice, invoice.gross())));
+    rows.push((pay(Pay::Total), sum(context, invoice, invoice.gross())));
     rows
 }
 
 /// What came in on the whole job, and what is open.
-fn balance(told: &ReportContext, account: &Account) -> Vec<(String, String)> {
-    let pay = |say| text::pay(told.lang, say).to_owned();
+fn balance(context: &ReportContext, account: &Account) -> Vec<(String, String)> {
+    let pay = |say| text::pay(context.lang, say).to_owned();
     let mut rows = vec![
         (
             pay(Pay::PaidOnJob),
-            amount(told, account, account.received()),
+            amount(context, account, account.received()),
         ),
         (
             pay(Pay::Balance),
-            amount(told, account, account.still_to_pay()),
+            amount(context, account, account.still_to_pay()),
         ),
     ];
     if account.overpaid() > 0 {
         rows.push((
             pay(Pay::Overpaid),
-            amount(told, account, account.overpaid()),
+            amount(context, account, account.overpaid()),
         ));
     }
     rows

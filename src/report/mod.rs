@@ -1,5 +1,5 @@
 //! The report as a pure value: page one for the customer in plain words, then the technician's
-//! pages with every card, reading and answer.
+//! pages with every spec, reading and answer.
 //!
 //! It is the fold of the entries it is given and nothing else: it judges nothing again, reads no
 //! clock and knows no browser. Screens and paper render the same [`Block`]s.
@@ -8,7 +8,6 @@ mod answers;
 mod bill;
 mod block;
 pub mod budget;
-pub mod cards;
 pub mod cause;
 mod conflict;
 mod customer;
@@ -16,7 +15,6 @@ mod due_items;
 mod entry_line;
 mod fasteners;
 mod invoice;
-mod kept;
 mod measured;
 mod missing;
 mod money;
@@ -29,8 +27,10 @@ mod record;
 pub mod runout;
 #[cfg(test)]
 mod sample;
+mod saved;
 pub mod scale;
 mod signature;
+pub mod specs;
 mod standing;
 mod strip;
 mod tear_off;
@@ -65,7 +65,7 @@ use crate::job::{JobState, plan};
 use crate::map::OrderedSet;
 use crate::text::{self, Customer, Lang, ReportWord, Say};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Plan, StepKey, StepSpec, procedure};
+use crate::trade::wheel_end::{Plan, PlannedStep, StepKey, procedure};
 use crate::units::{Format, Length};
 
 /// What the report says about itself and cannot know from the entries.
@@ -121,13 +121,13 @@ pub struct Report {
 impl Report {
     /// The report of a sheet, in one language and number format.
     pub fn of(sheet: &JobState, lang: Lang, format: Format, reader: &Reader) -> Self {
-        let told = ReportContext::new(sheet, lang, format, reader);
+        let context = ReportContext::new(sheet, lang, format, reader);
         Self {
-            head: head(&told),
-            page_one: customer::page(&told),
-            tear_off: tear_off::tear_off(&told),
-            invoices: invoice::invoices(&told),
-            technician: technician::pages(&told),
+            head: head(&context),
+            page_one: customer::page(&context),
+            tear_off: tear_off::tear_off(&context),
+            invoices: invoice::invoices(&context),
+            technician: technician::pages(&context),
         }
     }
 }
@@ -139,7 +139,7 @@ struct ReportContext<'a> {
     format: Format,
     reader: &'a Reader,
     plan: Plan,
-    steps: Vec<StepSpec>,
+    steps: Vec<PlannedStep>,
     /// Where it was noted that the customer would not sign.
     unsigned: OrderedSet<StepKey>,
 }
@@ -245,41 +245,45 @@ impl<'a> ReportContext<'a> {
     }
 }
 
-fn head(told: &ReportContext) -> Head {
-    let person = |field| told.sheet.person(field).unwrap_or_default().to_owned();
-    let label = |field| text::person_field(told.lang, field).to_owned();
-    let family = told.sheet.vehicle(VehicleField::Family).unwrap_or_default();
-    let corners: Vec<&str> = told
+fn head(context: &ReportContext) -> Head {
+    let person = |field| context.sheet.person(field).unwrap_or_default().to_owned();
+    let label = |field| text::person_field(context.lang, field).to_owned();
+    let family = context
+        .sheet
+        .vehicle(VehicleField::Family)
+        .unwrap_or_default();
+    let corners: Vec<&str> = context
         .corners()
         .iter()
-        .map(|c| text::corner(told.lang, *c))
+        .map(|c| text::corner(context.lang, *c))
         .collect();
     let facts = [
-        (told.word(ReportWord::Vehicle), family.to_owned()),
+        (context.word(ReportWord::Vehicle), family.to_owned()),
         (label(PersonField::Plate), person(PersonField::Plate)),
         (
-            told.word(ReportWord::Date),
-            told.last_day()
-                .map(|day| plain::day(told.lang, day))
+            context.word(ReportWord::Date),
+            context
+                .last_day()
+                .map(|day| plain::day(context.lang, day))
                 .unwrap_or_default(),
         ),
-        (told.word(ReportWord::Corners), corners.join(", ")),
+        (context.word(ReportWord::Corners), corners.join(", ")),
     ];
-    let practice = is_practice(told.sheet);
+    let practice = is_practice(context.sheet);
     Head {
-        title: told.word(ReportWord::Title),
+        title: context.word(ReportWord::Title),
         facts: facts
             .into_iter()
             .filter(|(_, value)| !value.is_empty())
             .collect(),
-        practice: practice.then(|| told.word(ReportWord::Practice)),
+        practice: practice.then(|| context.word(ReportWord::Practice)),
         foot: text::foot(
-            told.lang,
-            tail(&told.reader.job, 8),
-            front(&told.reader.digest, 12),
+            context.lang,
+            tail(&context.reader.job, 8),
+            front(&context.reader.digest, 12),
         ),
-        customer: told.word(ReportWord::ForCustomer),
-        technician: told.word(ReportWord::ForTechnician),
+        customer: context.word(ReportWord::ForCustomer),
+        technician: context.word(ReportWord::ForTechnician),
     }
 }
 

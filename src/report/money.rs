@@ -21,16 +21,16 @@ mod tests {
             system: System::Metric,
             decimal: DecimalMark::Comma,
         };
-        let told = |minor, currency: &str| {
+        let context = |minor, currency: &str| {
             let currency = currency.to_owned();
             money(format, &Money { minor, currency })
         };
-        assert_eq!(told(42_005, "EUR"), "420,05\u{a0}EUR");
-        assert_eq!(told(420, "JPY"), "420\u{a0}JPY");
-        assert_eq!(told(1_234, "KWD"), "1,234\u{a0}KWD");
-        assert_eq!(told(-5, "USD"), "\u{2212}0,05\u{a0}USD");
+        assert_eq!(context(42_005, "EUR"), "420,05\u{a0}EUR");
+        assert_eq!(context(420, "JPY"), "420\u{a0}JPY");
+        assert_eq!(context(1_234, "KWD"), "1,234\u{a0}KWD");
+        assert_eq!(context(-5, "USD"), "\u{2212}0,05\u{a0}USD");
         assert_eq!(
-            told(i64::MIN, "JPY"),
+            context(i64::MIN, "JPY"),
             "\u{2212}9223372036854775808\u{a0}JPY"
         );
     }

@@ -5,11 +5,11 @@ use super::block::Block;
 use crate::text::{self, Ledger};
 
 /// The old part of each corner, and the cause of a comeback; nothing where nothing was said.
-pub(super) fn old_parts(told: &ReportContext) -> Vec<Block> {
-    let lang = told.lang;
-    let seen = told.corners().iter();
-    let seen = seen.filter_map(|at| Some(text::seen_damage(lang, *at, told.sheet.damage(*at)?)));
-    let cause = told.sheet.came_back_for().map(|cause| {
+pub(super) fn old_parts(context: &ReportContext) -> Vec<Block> {
+    let lang = context.lang;
+    let seen = context.corners().iter();
+    let seen = seen.filter_map(|at| Some(text::seen_damage(lang, *at, context.sheet.damage(*at)?)));
+    let cause = context.sheet.came_back_for().map(|cause| {
         let ask = text::ledger(lang, Ledger::CauseAsk);
         format!("{ask} {}", text::came_back_for(lang, cause))
     });

@@ -2,29 +2,29 @@
 //! on this phone.
 
 use super::block::Block;
-use super::cards::way_lines;
 use super::runout::high_spot;
+use super::specs::way_lines;
 use super::{ReportContext, entry_line};
 use crate::job::entry::{Event, Reading, RunoutReading, ShapeFound, Side};
 use crate::job::runout::Run;
 use crate::job::slip::Slip;
 use crate::text::{self, FaceWord, Lang, Paper, ReportWord, paper};
-use crate::trade::play::{Divisions, Mark, Round};
+use crate::trade::play::{Divisions, ReadingFlag, Round};
 use crate::trade::runout::shape;
 use crate::trade::wheel_end::When;
 use crate::units::Format;
 
 /// All of it; nothing where the job did not come from paper.
-pub(super) fn from_paper(told: &ReportContext) -> Vec<Block> {
-    let Some(slip) = told.sheet.slip() else {
+pub(super) fn from_paper(context: &ReportContext) -> Vec<Block> {
+    let Some(slip) = context.sheet.slip() else {
         return Vec::new();
     };
     let mut blocks = vec![
-        Block::Heading(paper(told.lang, Paper::FromPaper)),
-        Block::Notice(paper(told.lang, Paper::FromPaperSay)),
-        Block::Rows(lines(told.lang, told.format, slip)),
+        Block::Heading(paper(context.lang, Paper::FromPaper)),
+        Block::Notice(paper(context.lang, Paper::FromPaperSay)),
+        Block::Rows(lines(context.lang, context.format, slip)),
     ];
-    let loose = loose(told, slip);
+    let loose = loose(context, slip);
     if !loose.is_empty() {
         blocks.push(Block::List(loose));
     }
@@ -140,7 +140,7 @@ fn rounds(
         text::report(lang, when)
     );
     let way = match way.as_str() {
-        "" => text::mark(lang, Mark::MethodNotRecorded),
+        "" => text::mark(lang, ReadingFlag::MethodNotRecorded),
         way => way,
     };
     let plays = plays.as_str();
@@ -178,8 +178,8 @@ fn run(lang: Lang, format: Format, first: &RunoutReading, places: &[Event]) -> (
 }
 
 /// What was loose when the paper was printed.
-fn loose(told: &ReportContext, slip: &Slip) -> Vec<String> {
+fn loose(context: &ReportContext, slip: &Slip) -> Vec<String> {
     let is = |what: &&Event| matches!(what, Event::Moved(_) | Event::Also(_) | Event::Mishap(_));
     let facts = slip.facts.iter().filter(is);
-    facts.map(|what| entry_line::entry(told, what)).collect()
+    facts.map(|what| entry_line::entry(context, what)).collect()
 }

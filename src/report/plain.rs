@@ -84,7 +84,7 @@ mod tests {
 
     /// 0.05 mm are 0.001969 in, 0.0063 in are 0.16002 mm (1 in = 25.4 mm exactly).
     #[test]
-    fn a_length_is_told_in_inches_and_millimetres() {
+    fn a_length_is_reported_in_inches_and_millimetres() {
         let limit = Length::millimetres(0.05);
         assert_eq!(length(US, limit), "0.0020\u{a0}in (0.05\u{a0}mm)");
         assert_eq!(length(US.other(), limit), "0.05\u{a0}mm (0.0020\u{a0}in)");
@@ -97,7 +97,7 @@ mod tests {
     }
 
     #[test]
-    fn a_day_is_told_in_words_and_another_text_as_it_is() {
+    fn a_day_is_reported_in_words_and_another_text_as_it_is() {
         assert_eq!(date(Lang::English, "2026-11-29"), "Nov 29, 2026");
         assert_eq!(date(Lang::English, "2026-01-05"), "Jan 5, 2026");
         assert_eq!(date(Lang::English, "soon"), "soon");

@@ -6,15 +6,15 @@ use crate::text::{self, FaceWord, Lang, ReportWord};
 use crate::units::Format;
 
 /// The runout with its interval and what makes it unsure.
-pub(super) fn how_sure(told: &ReportContext, reach: &ReachFound) -> Vec<(String, String)> {
-    let face = |word| text::face(told.lang, word).to_owned();
-    let (low, high) = (told.both(reach.low, 3), told.both(reach.high, 3));
-    let interval = text::from_to(told.lang, &low, &high);
+pub(super) fn how_sure(context: &ReportContext, reach: &ReachFound) -> Vec<(String, String)> {
+    let face = |word| text::face(context.lang, word).to_owned();
+    let (low, high) = (context.both(reach.low, 3), context.both(reach.high, 3));
+    let interval = text::from_to(context.lang, &low, &high);
     vec![
-        (face(FaceWord::Runout), told.both(reach.estimate, 3)),
+        (face(FaceWord::Runout), context.both(reach.estimate, 3)),
         (face(FaceWord::Interval), interval),
-        (told.word(ReportWord::Combined), told.both(reach.u, 4)),
-        (face(FaceWord::OfScatter), told.both(reach.scatter, 4)),
+        (context.word(ReportWord::Combined), context.both(reach.u, 4)),
+        (face(FaceWord::OfScatter), context.both(reach.scatter, 4)),
     ]
 }
 

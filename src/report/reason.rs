@@ -80,7 +80,7 @@ pub fn failed(
 pub fn why_not(lang: Lang, why: WhyNot) -> &'static str {
     match why {
         WhyNot::Way(difference) => text::difference(lang, difference),
-        WhyNot::Mark(mark) => text::mark(lang, mark),
+        WhyNot::ReadingFlag(mark) => text::mark(lang, mark),
     }
 }
 

@@ -3,14 +3,14 @@
 
 use super::ReportContext;
 use super::block::{Block, Size};
-use super::cards::source_line;
 use super::measured::dial_rows;
 use super::reach::{how_sure, reach_line};
+use super::specs::source_line;
 use super::time::when;
 use crate::drawing::Drawing;
 use crate::drawing::polar::{Dot, Polar};
 use crate::job::Key;
-use crate::job::entry::{FaceFound, RunoutCard, RunoutReading, ShapeFound, WaveFound};
+use crate::job::entry::{FaceFound, RunoutReading, RunoutSpec, ShapeFound, WaveFound};
 use crate::job::found::face as face_found;
 use crate::job::runout::{Angles, Found, Run, angle, found, runs, studs};
 use crate::text::{self, FaceWord, Lang, ReportWord, Say};
@@ -22,66 +22,66 @@ use crate::units::{Angle, AngleUnit, Format, Length, LengthUnit, Unit};
 const CURVE: u8 = 36;
 
 /// Every run of every corner; nothing where nobody read one.
-pub(super) fn runs_round(told: &ReportContext) -> Vec<Block> {
-    let corners = told.corners().iter();
+pub(super) fn runs_round(context: &ReportContext) -> Vec<Block> {
+    let corners = context.corners().iter();
     let blocks: Vec<Block> = corners
-        .flat_map(|corner| at_corner(told, *corner))
+        .flat_map(|corner| at_corner(context, *corner))
         .collect();
     if blocks.is_empty() {
         return blocks;
     }
-    let head = Block::Heading(face(told, FaceWord::Title));
+    let head = Block::Heading(face(context, FaceWord::Title));
     std::iter::once(head).chain(blocks).collect()
 }
 
-fn face(told: &ReportContext, word: FaceWord) -> String {
-    text::face(told.lang, word).to_owned()
+fn face(context: &ReportContext, word: FaceWord) -> String {
+    text::face(context.lang, word).to_owned()
 }
 
-fn at_corner(told: &ReportContext, corner: Corner) -> Vec<Block> {
-    let runs = runs(told.sheet, corner);
+fn at_corner(context: &ReportContext, corner: Corner) -> Vec<Block> {
+    let runs = runs(context.sheet, corner);
     runs.iter()
-        .flat_map(|run| one(told, corner, &runs, run))
+        .flat_map(|run| one(context, corner, &runs, run))
         .collect()
 }
 
-fn one(told: &ReportContext, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
-    let title = text::run_title(told.lang, run.nth, run.setup.surface);
-    let corner_title = text::corner_title(told.lang, corner);
+fn one(context: &ReportContext, corner: Corner, runs: &[Run], run: &Run) -> Vec<Block> {
+    let title = text::run_title(context.lang, run.nth, run.setup.surface);
+    let corner_title = text::corner_title(context.lang, corner);
     let mut blocks = vec![
         Block::Subheading(format!("{corner_title}, {title}")),
-        Block::Rows(taken(told, run)),
-        readings(told, corner, run),
+        Block::Rows(taken(context, run)),
+        readings(context, corner, run),
     ];
-    match face_found(told.sheet, corner, run) {
+    match face_found(context.sheet, corner, run) {
         Ok(face) => {
-            let live = found(told.sheet, runs, run).ok();
-            blocks.extend(says(told, run, &face, live.as_ref()));
+            let live = found(context.sheet, runs, run).ok();
+            blocks.extend(says(context, run, &face, live.as_ref()));
         }
-        Err(fault) => blocks.push(Block::Sentence(text::series_fault(told.lang, fault))),
+        Err(fault) => blocks.push(Block::Sentence(text::series_fault(context.lang, fault))),
     }
     blocks
 }
 
-fn taken(told: &ReportContext, run: &Run) -> Vec<(String, String)> {
-    let cleaned = text::answer(told.lang, run.setup.cleaned).to_owned();
-    let angles = text::angles(told.lang, run.angles()).to_owned();
+fn taken(context: &ReportContext, run: &Run) -> Vec<(String, String)> {
+    let cleaned = text::answer(context.lang, run.setup.cleaned).to_owned();
+    let angles = text::angles(context.lang, run.angles()).to_owned();
     let mut rows = vec![
-        (face(told, FaceWord::Angles), angles),
-        (face(told, FaceWord::Stud), run.setup.stud.to_string()),
-        (face(told, FaceWord::Cleaned), cleaned),
+        (face(context, FaceWord::Angles), angles),
+        (face(context, FaceWord::Stud), run.setup.stud.to_string()),
+        (face(context, FaceWord::Cleaned), cleaned),
     ];
     let radius = run.readings.first().and_then(|first| first.radius.as_ref());
     if let Some(radius) = radius {
-        let radius = told.format.typed(radius).line();
-        rows.push((face(told, FaceWord::Radius), radius));
+        let radius = context.format.typed(radius).line();
+        rows.push((face(context, FaceWord::Radius), radius));
     }
-    rows.extend(dial_rows(told, &run.dial));
+    rows.extend(dial_rows(context, &run.dial));
     rows
 }
 
 /// Every place, in the needle's own divisions and from the first one on.
-fn readings(told: &ReportContext, corner: Corner, run: &Run) -> Block {
+fn readings(context: &ReportContext, corner: Corner, run: &Run) -> Block {
     let heights: Vec<Length> = run.series().map_or_else(
         |_| Vec::new(),
         |series| {
@@ -93,29 +93,29 @@ fn readings(told: &ReportContext, corner: Corner, run: &Run) -> Block {
     let mut heights = heights.into_iter();
     let rows = run.readings.iter().map(|reading| {
         let key = Key::Runout(corner, run.nth, reading.place);
-        let entry = told.sheet.holds(&key);
+        let entry = context.sheet.holds(&key);
         let (needle, height) = match &reading.divisions {
-            None => (face(told, FaceWord::Skipped), String::new()),
+            None => (face(context, FaceWord::Skipped), String::new()),
             Some(needle) => {
                 let height = heights.next().zip(first);
-                let height = height.map(|(height, first)| told.both(height.minus(first), 3));
+                let height = height.map(|(height, first)| context.both(height.minus(first), 3));
                 (
-                    told.format.marked(needle.as_typed()),
+                    context.format.marked(needle.as_typed()),
                     height.unwrap_or_default(),
                 )
             }
         };
         let counts = match reading.left_out {
-            Some(why) => text::left_out(told.lang, why).to_owned(),
-            None => told.say(Say::Yes),
+            Some(why) => text::left_out(context.lang, why).to_owned(),
+            None => context.say(Say::Yes),
         };
         vec![
             reading.place.to_string(),
-            place_angle_in(told.format, run, reading),
+            place_angle_in(context.format, run, reading),
             needle,
             height,
             counts,
-            entry.map_or_else(String::new, |entry| when(told.lang, &entry.at)),
+            entry.map_or_else(String::new, |entry| when(context.lang, &entry.at)),
         ]
     });
     let rows = rows.collect();
@@ -126,87 +126,88 @@ fn readings(told: &ReportContext, corner: Corner, run: &Run) -> Block {
         FaceWord::FromFirst,
         FaceWord::Counts,
     ]
-    .map(|word| face(told, word))
+    .map(|word| face(context, word))
     .to_vec();
-    head.push(told.word(ReportWord::When));
+    head.push(context.word(ReportWord::When));
     Block::Table { head, rows }
 }
 
 /// What was found, with the curve as it is drawn today.
-fn says(told: &ReportContext, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<Block> {
-    let (lang, format) = (told.lang, told.format);
+fn says(context: &ReportContext, run: &Run, found: &FaceFound, live: Option<&Found>) -> Vec<Block> {
+    let (lang, format) = (context.lang, context.format);
     let reach = found.reach.as_ref();
-    let mut rows = reach.map_or_else(Vec::new, |reach| how_sure(told, reach));
+    let mut rows = reach.map_or_else(Vec::new, |reach| how_sure(context, reach));
     rows.extend([
-        (face(told, FaceWord::Tir), told.both(found.tir, 3)),
-        (face(told, FaceWord::Closure), closure(told, found)),
+        (face(context, FaceWord::Tir), context.both(found.tir, 3)),
+        (face(context, FaceWord::Closure), closure(context, found)),
     ]);
     let mut blocks = vec![Block::Sentence(answer(lang, format, found))];
     if let Ok(shape) = &found.shape {
-        rows.extend(waves(told, shape));
+        rows.extend(waves(context, shape));
         let alt = text::polar_alt(lang, &runout(lang, format, found), shape.form);
         blocks.extend(live.map(|live| Block::Drawing {
             size: Size::Hand,
-            svg: polar(run, live, studs(told.sheet)).to_svg(&alt),
+            svg: polar(run, live, studs(context.sheet)).to_svg(&alt),
         }));
     }
-    rows.extend(limit_rows(told, found));
-    let next = text::next_at_face(told.lang, found.next).to_owned();
-    rows.push((face(told, FaceWord::Next), next));
-    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
+    rows.extend(limit_rows(context, found));
+    let next = text::next_at_face(context.lang, found.next).to_owned();
+    rows.push((face(context, FaceWord::Next), next));
+    rows.push((context.word(ReportWord::Rules), found.rules.to_string()));
     blocks.push(Block::Rows(rows));
-    blocks.extend(positions(told, run, found));
+    blocks.extend(positions(context, run, found));
     blocks
 }
 
-fn closure(told: &ReportContext, found: &FaceFound) -> String {
-    found
-        .closure
-        .map_or_else(|| face(told, FaceWord::NotClosed), |off| told.both(off, 3))
+fn closure(context: &ReportContext, found: &FaceFound) -> String {
+    found.closure.map_or_else(
+        || face(context, FaceWord::NotClosed),
+        |off| context.both(off, 3),
+    )
 }
 
 /// The waves: how far each moves the needle, how sure, and where it is high.
-fn waves(told: &ReportContext, shape: &ShapeFound) -> Vec<(String, String)> {
+fn waves(context: &ReportContext, shape: &ShapeFound) -> Vec<(String, String)> {
     let wave = |wave: &WaveFound| {
-        let sure = told.format.length(wave.u, 4).line();
-        format!("{} (u {sure})", told.both(wave.reach, 3))
+        let sure = context.format.length(wave.u, 4).line();
+        format!("{} (u {sure})", context.both(wave.reach, 3))
     };
     let mut rows = vec![
-        (face(told, FaceWord::Mean), told.both(shape.mean, 3)),
-        (face(told, FaceWord::Wobble), wave(&shape.wobble)),
+        (face(context, FaceWord::Mean), context.both(shape.mean, 3)),
+        (face(context, FaceWord::Wobble), wave(&shape.wobble)),
     ];
     if let Some(warp) = &shape.warp {
-        rows.push((face(told, FaceWord::Warp), wave(warp)));
+        rows.push((face(context, FaceWord::Warp), wave(warp)));
     }
-    rows.push((face(told, FaceWord::Rest), told.both(shape.rms, 4)));
+    rows.push((face(context, FaceWord::Rest), context.both(shape.rms, 4)));
     if let Some(by) = shape.stands_out {
-        rows.push((face(told, FaceWord::StandsOut), told.both(by, 3)));
+        rows.push((face(context, FaceWord::StandsOut), context.both(by, 3)));
     }
-    let place = high_spot(told.lang, told.format, shape, studs(told.sheet));
-    rows.push((face(told, FaceWord::HighSpot), place));
+    let place = high_spot(context.lang, context.format, shape, studs(context.sheet));
+    rows.push((face(context, FaceWord::HighSpot), place));
     rows
 }
 
-fn limit_rows(told: &ReportContext, found: &FaceFound) -> Vec<(String, String)> {
+fn limit_rows(context: &ReportContext, found: &FaceFound) -> Vec<(String, String)> {
     let Some(against) = &found.against else {
-        let none = face(told, FaceWord::NoLimit);
-        return vec![(told.word(ReportWord::Limit), none)];
+        let none = face(context, FaceWord::NoLimit);
+        return vec![(context.word(ReportWord::Limit), none)];
     };
-    let card = &against.card;
+    let spec = &against.spec;
     let mut rows = vec![
         (
-            told.word(ReportWord::Limit),
-            most(told.lang, told.format, card),
+            context.word(ReportWord::Limit),
+            most(context.lang, context.format, spec),
         ),
         (
-            told.word(ReportWord::Source),
-            source_line(told.lang, &card.source),
+            context.word(ReportWord::Source),
+            source_line(context.lang, &spec.source),
         ),
     ];
     if let Some(judged) = against.judged {
-        let percent = told.format.number(100.0 * judged.conformance, 1);
+        let percent = context.format.number(100.0 * judged.conformance, 1);
         rows.push((
-            face(told, FaceWord::Probability),
+            face(context, FaceWord::Probability),
             format!("{percent}\u{a0}%"),
         ));
     }
@@ -214,23 +215,23 @@ fn limit_rows(told: &ReportContext, found: &FaceFound) -> Vec<(String, String)> 
 }
 
 /// A limit as printed, with its twin.
-pub fn most(lang: Lang, format: Format, card: &RunoutCard) -> String {
-    let twin = format.typed_twin(&card.most).line();
-    let value = format.typed(&card.most).line();
+pub fn most(lang: Lang, format: Format, spec: &RunoutSpec) -> String {
+    let twin = format.typed_twin(&spec.most).line();
+    let value = format.typed(&spec.most).line();
     format!("{value} {}", text::also_value(lang, &twin))
 }
 
-fn positions(told: &ReportContext, run: &Run, found: &FaceFound) -> Vec<Block> {
+fn positions(context: &ReportContext, run: &Run, found: &FaceFound) -> Vec<Block> {
     let Some((basis, positions)) = &found.positions else {
         return Vec::new();
     };
     let now = run.setup.stud.saturating_sub(1);
     let rows = positions.iter().map(|(stud, wobble)| {
-        let name = text::hole_on_stud(told.lang, stud + 1);
-        let sure = told.format.length(wobble.u, 4).line();
-        let expected = told.both(wobble.estimate, 3);
+        let name = text::hole_on_stud(context.lang, stud + 1);
+        let sure = context.format.length(wobble.u, 4).line();
+        let expected = context.both(wobble.estimate, 3);
         let note = if *stud == now {
-            face(told, FaceWord::Now)
+            face(context, FaceWord::Now)
         } else {
             String::new()
         };
@@ -238,37 +239,37 @@ fn positions(told: &ReportContext, run: &Run, found: &FaceFound) -> Vec<Block> {
     });
     let rows = rows.collect();
     let head = vec![
-        face(told, FaceWord::Position),
-        face(told, FaceWord::Expected),
-        told.word(ReportWord::Standard),
+        face(context, FaceWord::Position),
+        face(context, FaceWord::Expected),
+        context.word(ReportWord::Standard),
         String::new(),
     ];
     vec![
-        Block::Subheading(face(told, FaceWord::Positions)),
-        Block::Sentence(text::basis(told.lang, *basis).to_owned()),
+        Block::Subheading(face(context, FaceWord::Positions)),
+        Block::Sentence(text::basis(context.lang, *basis).to_owned()),
         Block::Table { head, rows },
-        Block::Sentence(face(told, FaceWord::Common)),
+        Block::Sentence(face(context, FaceWord::Common)),
     ]
 }
 
 /// One place in one line, for the list of what was taken back or told twice.
-pub(super) fn reading_line(told: &ReportContext, reading: &RunoutReading) -> String {
-    let run = text::run_title(told.lang, reading.run, reading.setup.surface);
-    let place = place_angle(told.format, reading);
-    let place = text::place_of(told.lang, reading.place, reading.setup.places, &place);
+pub(super) fn reading_line(context: &ReportContext, reading: &RunoutReading) -> String {
+    let run = text::run_title(context.lang, reading.run, reading.setup.surface);
+    let place = place_angle(context.format, reading);
+    let place = text::place_of(context.lang, reading.place, reading.setup.places, &place);
     let needle = match &reading.divisions {
-        Some(needle) => told.format.marked(needle.as_typed()),
-        None => face(told, FaceWord::Skipped),
+        Some(needle) => context.format.marked(needle.as_typed()),
+        None => face(context, FaceWord::Skipped),
     };
-    let corner = text::corner_title(told.lang, reading.corner);
+    let corner = text::corner_title(context.lang, reading.corner);
     format!("{corner}, {run}, {place}: {needle}")
 }
 
 /// A limit in one line.
-pub(super) fn limit_line(told: &ReportContext, card: &RunoutCard) -> String {
-    let of = text::surface(told.lang, card.surface);
-    let most = most(told.lang, told.format, card);
-    format!("{}, {of}: {most}", face(told, FaceWord::LimitTitle))
+pub(super) fn limit_line(context: &ReportContext, spec: &RunoutSpec) -> String {
+    let of = text::surface(context.lang, spec.surface);
+    let most = most(context.lang, context.format, spec);
+    format!("{}, {of}: {most}", face(context, FaceWord::LimitTitle))
 }
 
 /// The runout with its interval in the reader's unit; the total reading where it cannot be told.
@@ -287,7 +288,7 @@ pub fn answer(lang: Lang, format: Format, found: &FaceFound) -> String {
         Err(why) => return text::undetermined(lang, *why),
     };
     let against = found.against.as_ref().and_then(|against| {
-        let most = format.typed(&against.card.most).line();
+        let most = format.typed(&against.spec.most).line();
         Some(text::against_limit(lang, against.judged?.result, &most))
     });
     let against = against.unwrap_or_else(|| text::face(lang, FaceWord::NoLimitTail).to_owned());
@@ -295,10 +296,10 @@ pub fn answer(lang: Lang, format: Format, found: &FaceFound) -> String {
 }
 
 /// What was found in one line, for the list of what was taken back or told twice.
-pub(super) fn found_line(told: &ReportContext, found: &FaceFound) -> String {
-    let corner = text::corner_title(told.lang, found.corner);
-    let run = text::run_title(told.lang, found.run, found.surface);
-    let answer = answer(told.lang, told.format, found);
+pub(super) fn found_line(context: &ReportContext, found: &FaceFound) -> String {
+    let corner = text::corner_title(context.lang, found.corner);
+    let run = text::run_title(context.lang, found.run, found.surface);
+    let answer = answer(context.lang, context.format, found);
     format!("{corner}, {run}: {answer}")
 }
 

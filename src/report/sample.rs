@@ -20,8 +20,8 @@ use crate::job::{JobState, fold, group_items};
 use crate::slate::{Pen, compose};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
-    Upkeep, Wrench,
+    Condition, Position, Printed, Spec, SpecBody, SpecItem, SpecSource, Stage, TorqueBody, Upkeep,
+    Wrench,
 };
 use crate::trade::play::{Decision, Dial, Felt, Way};
 use crate::trade::vehicle::Corner;
@@ -58,11 +58,11 @@ impl Job {
 
     /// One tap.
     pub fn tap(&mut self, whats: Vec<Event>) -> Vec<EntryId> {
-        self.tap_told(None, whats)
+        self.tap_recorded(None, whats)
     }
 
     /// One tap that tells another time, minutes before it is noted.
-    pub fn tap_told(&mut self, ago: Option<i64>, whats: Vec<Event>) -> Vec<EntryId> {
+    pub fn tap_recorded(&mut self, ago: Option<i64>, whats: Vec<Event>) -> Vec<EntryId> {
         let utc_ms = START_MS + self.minute * MINUTE;
         self.minute += 1;
         let pen = Pen {
@@ -71,7 +71,7 @@ impl Job {
             n: self.entries.len() as u64,
             utc_ms,
             offset_min: 60,
-            told: ago.map(|minutes| utc_ms - minutes * MINUTE),
+            recorded: ago.map(|minutes| utc_ms - minutes * MINUTE),
             chance: [7; 10],
         };
         let heads: Vec<EntryId> = self
@@ -106,7 +106,7 @@ impl Job {
         })]);
     }
 
-    /// Each fastener of a group to its card, a tap each.
+    /// Each fastener of a group to its spec, a tap each.
     pub fn turned(&mut self, step: Step, group: ItemKind, set: &str) {
         for item in group_items(&self.sheet(), AT, group) {
             let step = StepKey::at(step, AT);
@@ -166,25 +166,25 @@ pub fn euro(minor: i64) -> Money {
     Money { minor, currency }
 }
 
-pub fn source(day: u32) -> CardSource {
-    CardSource {
+pub fn source(day: u32) -> SpecSource {
+    SpecSource {
         document: "Workshop data 12".to_owned(),
         page: "204".to_owned(),
         looked_up: NaiveDate::from_ymd_opt(2025, 3, day).unwrap(),
         who: "Ada Rook".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }
 
-fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> Event {
+fn torque_spec(item: SpecItem, torque: &str, angle: Option<&str>, day: u32) -> Event {
     let mut stages = vec![Stage::Torque(
         TypedTorque::parse(torque, TorqueUnit::NewtonMetre).unwrap(),
     )];
     stages.extend(angle.map(|a| Stage::Angle(TypedAngle::parse(a, AngleUnit::Degree).unwrap())));
-    let nut = item == CardItem::AxleNut;
-    Event::Card(SpecCard {
+    let nut = item == SpecItem::AxleNut;
+    Event::Spec(Spec {
         item,
-        body: CardBody::Torque(TorqueBody {
+        body: SpecBody::Torque(TorqueBody {
             stages,
             position: nut.then_some(Position::AirBrakeHeld),
             conditions: if nut {
@@ -198,10 +198,10 @@ fn torque_card(item: CardItem, torque: &str, angle: Option<&str>, day: u32) -> E
     })
 }
 
-pub fn play_card(most: &str) -> Event {
-    Event::Card(SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::Play {
+pub fn play_spec(most: &str) -> Event {
+    Event::Spec(Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::Play {
             least: None,
 
             most: TypedLength::parse(most, LengthUnit::Millimetre).unwrap(),
@@ -214,16 +214,16 @@ pub fn play_card(most: &str) -> Event {
     })
 }
 
-pub fn no_play_card() -> Event {
-    Event::Card(SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::NotFound {
+pub fn no_play_spec() -> Event {
+    Event::Spec(Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::NotFound {
             reason: "no play figure in Workshop data 12".to_owned(),
         },
     })
 }
 
-/// Pack, Meet and Listen; the hub bolts' card was looked up three days before.
+/// Pack, Meet and Listen; the hub bolts' spec was looked up three days before.
 pub fn packed(practice: Option<&str>, play: Event) -> Job {
     let mut job = Job::begin(practice);
     let person = |field, value: &str| Event::Person(field, value.to_owned());
@@ -238,11 +238,11 @@ pub fn packed(practice: Option<&str>, play: Event) -> Job {
         Event::Corners(vec![AT]),
     ]);
     job.tap(vec![
-        torque_card(CardItem::AxleNut, "180,5", Some("45"), 4),
-        torque_card(CardItem::HubBolts, "80", None, 1),
-        torque_card(CardItem::BracketBolts, "110", None, 4),
-        torque_card(CardItem::CaliperPins, "28", None, 4),
-        torque_card(CardItem::LugNuts, "120", None, 4),
+        torque_spec(SpecItem::AxleNut, "180,5", Some("45"), 4),
+        torque_spec(SpecItem::HubBolts, "80", None, 1),
+        torque_spec(SpecItem::BracketBolts, "110", None, 4),
+        torque_spec(SpecItem::CaliperPins, "28", None, 4),
+        torque_spec(SpecItem::LugNuts, "120", None, 4),
         play,
     ]);
     job.tap(vec![

@@ -54,13 +54,13 @@ fn scale_in(
     lang: Lang,
     format: Format,
     sets: &[(&str, &Measured)],
-    (unit, told_limit): (LengthUnit, fn(Format, Length) -> String),
+    (unit, recorded_limit): (LengthUnit, fn(Format, Length) -> String),
 ) -> Option<Drawing> {
     let (_, last) = sets.last()?;
-    let told = |length: Length| length.in_unit(unit);
+    let context = |length: Length| length.in_unit(unit);
     let rounds: Vec<Vec<f64>> = sets
         .iter()
-        .map(|(_, measured)| measured.set.plays().iter().map(|p| told(*p)).collect())
+        .map(|(_, measured)| measured.set.plays().iter().map(|p| context(*p)).collect())
         .collect();
     let bands: Vec<(f64, f64)> = sets.iter().map(|(_, m)| band(m, unit)).collect();
     let rows: Vec<Row<'_>> = sets
@@ -76,7 +76,7 @@ fn scale_in(
     // A limit of another way is no measure of these readings, so that it is not drawn beside them.
     let compared = |set: &Measured| !matches!(set.conformity, Conformity::NoComparison(_));
     let compared = sets.iter().all(|(_, set)| compared(set));
-    let limit = told(last.limit.value);
+    let limit = context(last.limit.value);
     let ends = bands.iter().flat_map(|(low, high)| [*low, *high]);
     let all = || {
         ends.clone()
@@ -96,7 +96,7 @@ fn scale_in(
         .zip(&labels)
         .map(|(at, label)| Tick { at: *at, label })
         .collect();
-    let value = told_limit(format, last.limit.value);
+    let value = recorded_limit(format, last.limit.value);
     let name = text::limit_name(lang, &value, last.limit.source);
     let strip = Strip {
         ticks: &marks,
@@ -174,7 +174,7 @@ mod tests {
     };
 
     #[test]
-    fn a_play_is_told_in_the_unit_of_the_reader_and_its_twin() {
+    fn a_play_is_reported_in_the_unit_of_the_reader_and_its_twin() {
         let six = Dial::THOU.graduation().times(6.0);
         assert_eq!(play(METRIC, six).line(), "0,152\u{a0}mm");
         assert_eq!(play_twin(METRIC, six).line(), "0,0060\u{a0}in");

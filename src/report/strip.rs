@@ -20,9 +20,9 @@ pub(super) struct Set<'a> {
 
 /// The sets over one scale with their uncertainty, and the limit's line where all of them were
 /// compared with it.
-pub(super) fn strip(told: &ReportContext, sets: &[Set]) -> Block {
+pub(super) fn strip(context: &ReportContext, sets: &[Set]) -> Block {
     // The unit in which the sentences beside it say play and limit.
-    let unit = unit(told.format.system);
+    let unit = unit(context.format.system);
     let at = |length: Length| length.in_unit(unit);
     let plays: Vec<Vec<f64>> = sets
         .iter()
@@ -37,7 +37,7 @@ pub(super) fn strip(told: &ReportContext, sets: &[Set]) -> Block {
             band: Some(band(set.measured, unit)),
         })
         .collect();
-    let limit = limit_of(told, sets);
+    let limit = limit_of(context, sets);
     let ends = rows.iter().flat_map(|row| {
         let band = row.band.map_or(vec![], |(low, high)| vec![low, high]);
         row.rounds.iter().copied().chain(band)
@@ -46,7 +46,7 @@ pub(super) fn strip(told: &ReportContext, sets: &[Set]) -> Block {
     let lowest = ends.iter().copied().fold(0.0, f64::min);
     let highest = ends.iter().copied().fold(0.0, f64::max);
     let places = strip::ticks(lowest, highest);
-    let labels = labels(told, &places);
+    let labels = labels(context, &places);
     let ticks: Vec<Tick> = places
         .iter()
         .zip(&labels)
@@ -63,47 +63,49 @@ pub(super) fn strip(told: &ReportContext, sets: &[Set]) -> Block {
     };
     Block::Drawing {
         size: Size::Wide,
-        svg: drawing.drawing().to_svg(&alt(told, sets, limit.as_ref())),
+        svg: drawing
+            .drawing()
+            .to_svg(&alt(context, sets, limit.as_ref())),
     }
 }
 
 /// The limit's value and name; none if a set may not be compared with it.
-fn limit_of(told: &ReportContext, sets: &[Set]) -> Option<(Length, String)> {
+fn limit_of(context: &ReportContext, sets: &[Set]) -> Option<(Length, String)> {
     let compared = |set: &Set| !matches!(set.measured.conformity, Conformity::NoComparison(_));
     if !sets.iter().all(compared) {
         return None;
     }
     let limit = sets.first()?.measured.limit;
-    let value = plain::short(told.format, limit.value);
+    let value = plain::short(context.format, limit.value);
     Some((
         limit.value,
-        text::limit_name(told.lang, &value, limit.source),
+        text::limit_name(context.lang, &value, limit.source),
     ))
 }
 
-fn alt(told: &ReportContext, sets: &[Set], limit: Option<&(Length, String)>) -> String {
+fn alt(context: &ReportContext, sets: &[Set], limit: Option<&(Length, String)>) -> String {
     let rows: Vec<String> = sets
         .iter()
-        .map(|set| format!("{} {}", set.label, mean(told, set.measured)))
+        .map(|set| format!("{} {}", set.label, mean(context, set.measured)))
         .collect();
     let limit = limit.map_or_else(
-        || told.word(ReportWord::NotComparedSay),
+        || context.word(ReportWord::NotComparedSay),
         |(_, name)| name.clone(),
     );
-    text::strip_alt(told.lang, &rows.join(", "), &limit)
+    text::strip_alt(context.lang, &rows.join(", "), &limit)
 }
 
 /// A set's mean in the reader's unit.
-fn mean(told: &ReportContext, measured: &Measured) -> String {
-    plain::length(told.format, measured.mean())
+fn mean(context: &ReportContext, measured: &Measured) -> String {
+    plain::length(context.format, measured.mean())
 }
 
 /// The numerals of the scale; where they would touch, only every second or third is written.
-fn labels(told: &ReportContext, places: &[f64]) -> Vec<String> {
+fn labels(context: &ReportContext, places: &[f64]) -> Vec<String> {
     let decimals = decimals(places);
     let all: Vec<String> = places
         .iter()
-        .map(|place| told.format.number(*place, decimals))
+        .map(|place| context.format.number(*place, decimals))
         .collect();
     let letters = all.iter().map(|label| label.chars().count()).max();
     // A numeral is about ten units wide, the line about 220 long beside the rows' names.

@@ -29,7 +29,7 @@ pub(super) fn report(job: &Job) -> Report {
     report_in(job, METRIC)
 }
 
-pub(super) fn told(blocks: &[Block]) -> String {
+pub(super) fn context(blocks: &[Block]) -> String {
     let texts: Vec<&str> = blocks.iter().flat_map(Block::texts).collect();
     texts.join("\n")
 }
@@ -81,13 +81,13 @@ fn page_one_has_none_of_the_trades_words() {
         "runout",
     ];
     for job in every_job() {
-        never_says(&told(&report(&job).page_one), &jargon);
+        never_says(&context(&report(&job).page_one), &jargon);
     }
 }
 
 #[test]
 fn a_declined_stop_says_that_it_must_not_be_driven_and_what_can_happen() {
-    let page = told(&report(&sample::declined_stop()).page_one);
+    let page = context(&report(&sample::declined_stop()).page_one);
     says(
         &page,
         &[
@@ -106,7 +106,7 @@ fn a_declined_stop_says_that_it_must_not_be_driven_and_what_can_happen() {
 
 #[test]
 fn an_unfinished_job_names_what_is_loose_and_who_took_charge() {
-    let page = told(&report(&sample::left_unfinished()).page_one);
+    let page = context(&report(&sample::left_unfinished()).page_one);
     says(
         &page,
         &[
@@ -123,7 +123,7 @@ fn an_unfinished_job_names_what_is_loose_and_who_took_charge() {
 
 #[test]
 fn a_loose_item_forbids_driving_whatever_ending_was_recorded() {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(
         &mut job,
         Felt::Nothing,
@@ -133,12 +133,12 @@ fn a_loose_item_forbids_driving_whatever_ending_was_recorded() {
     job.decided(Decision::Keep);
     job.ended(Ending::NothingWrong, None);
     assert!(must_not_drive(&job.sheet()));
-    never_says(&told(&report(&job).page_one), &["may be driven"]);
+    never_says(&context(&report(&job).page_one), &["may be driven"]);
 }
 
 #[test]
 fn a_finished_repair_says_what_it_was_and_that_it_may_be_driven() {
-    let page = told(&report(&sample::finished(None)).page_one);
+    let page = context(&report(&sample::finished(None)).page_one);
     says(
         &page,
         &[
@@ -164,7 +164,7 @@ fn a_new_part_that_is_out_takes_the_may_be_driven_away() {
     let mut job = sample::finished(None);
     job.rounds(crate::trade::wheel_end::When::After, ["12", "12", "12"]);
     assert!(must_not_drive(&job.sheet()));
-    let page = told(&report(&job).page_one);
+    let page = context(&report(&job).page_one);
     says(&page, &["does not pass its check", "Do not drive this car"]);
     never_says(&page, &["may be driven"]);
 }
@@ -176,7 +176,7 @@ fn a_soft_pedal_takes_it_away_until_it_is_firm() {
     use crate::trade::wheel_end::Step;
     let mut job = sample::finished(None);
     job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::No));
-    let page = told(&report(&job).page_one);
+    let page = context(&report(&job).page_one);
     says(&page, &["Do not drive this car", "people can be hurt"]);
     never_says(&page, &["may be driven"]);
     job.answer(StepKey::once(Step::ProvePedal), Reply::Said(Answer::Yes));
@@ -189,17 +189,17 @@ fn a_new_part_that_nobody_spun_says_so() {
     use crate::trade::wheel_end::{NotDoneReason, Step};
     let mut job = sample::finished(None);
     let spin = StepKey::at(Step::ProveSpin, sample::AT);
-    never_says(&told(&report(&job).page_one), &["After: It was not"]);
+    never_says(&context(&report(&job).page_one), &["After: It was not"]);
     job.answer(spin, Reply::NotDone(NotDoneReason::NoTime));
     says(
-        &told(&report(&job).page_one),
+        &context(&report(&job).page_one),
         &["After: It was not turned by hand to feel for roughness."],
     );
 }
 
 #[test]
 fn every_reading_every_limit_and_every_source_is_on_the_technicians_pages() {
-    let pages = told(&report(&sample::finished(None)).technician);
+    let pages = context(&report(&sample::finished(None)).technician);
     says(
         &pages,
         &[
@@ -229,7 +229,7 @@ fn every_reading_every_limit_and_every_source_is_on_the_technicians_pages() {
 }
 
 #[test]
-fn each_fastener_has_its_card_its_wrench_and_its_time() {
+fn each_fastener_has_its_spec_its_wrench_and_its_time() {
     let report = report(&sample::finished(None));
     let table = report.technician.iter().find_map(|block| match block {
         Block::Table { head, rows } if head.len() == 5 && head[2] == "Wrench" => Some(rows),
@@ -263,7 +263,7 @@ fn every_table_row_has_as_many_cells_as_its_head() {
 
 #[test]
 fn what_was_not_done_is_listed_with_its_reason() {
-    let pages = told(&report(&sample::finished(None)).technician);
+    let pages = context(&report(&sample::finished(None)).technician);
     says(&pages, &["Not done, and why", "not done. Reason: Not safe"]);
     let list = |job: &Job| {
         let sheet = job.sheet();
@@ -293,8 +293,8 @@ fn the_house_limit_is_named_as_what_it_is_on_both_parts() {
     let report = report(&sample::kept_by_house_limit());
     let house = "No manufacturer limit found. Default limit 0.10\u{a0}mm = 0.004\u{a0}in used \
                  (common practice, no source).";
-    says(&told(&report.page_one), &[house]);
-    let pages = told(&report.technician);
+    says(&context(&report.page_one), &[house]);
+    let pages = context(&report.technician);
     says(
         &pages,
         &[
@@ -309,8 +309,8 @@ fn the_house_limit_is_named_as_what_it_is_on_both_parts() {
 }
 
 #[test]
-fn a_card_from_an_earlier_day_is_told_as_such_and_no_other() {
-    let pages = told(&report(&sample::finished(None)).technician);
+fn a_spec_from_an_earlier_day_is_reported_as_such_and_no_other() {
+    let pages = context(&report(&sample::finished(None)).technician);
     assert_eq!(pages.matches("Not looked up since 2025-03-01").count(), 1);
     assert_eq!(pages.matches("Not looked up since").count(), 1);
 }
@@ -340,15 +340,15 @@ fn in_a_comma_format_no_number_has_a_dot() {
             }
         }
     }
-    let pages = told(&report_in(&sample::finished(None), comma).technician);
+    let pages = context(&report_in(&sample::finished(None), comma).technician);
     says(&pages, &["0,0049\u{a0}in", "180,5\u{a0}N·m", "12,5"]);
 }
 
 #[test]
 fn what_was_taken_back_is_listed_as_such_and_nowhere_else() {
     let report = report(&sample::finished(None));
-    never_says(&told(&report.page_one), &["the wrong corner"]);
-    let pages = told(&report.technician);
+    never_says(&context(&report.page_one), &["the wrong corner"]);
+    let pages = context(&report.technician);
     let (facts, taken_back) = pages.split_once("Undone").unwrap();
     never_says(facts, &["the wrong corner"]);
     says(taken_back, &["the wrong corner"]);
@@ -356,7 +356,7 @@ fn what_was_taken_back_is_listed_as_such_and_nowhere_else() {
 
 #[test]
 fn what_was_noted_later_says_when_it_was_done() {
-    let pages = told(&report(&sample::finished(None)).technician);
+    let pages = context(&report(&sample::finished(None)).technician);
     says(
         &pages,
         &["Done 2025-03-04 08:59, noted later at 2025-03-04 09:24"],
@@ -372,13 +372,13 @@ fn practice_is_marked_and_a_real_job_is_not() {
 }
 
 #[test]
-fn a_recorded_decision_is_told_as_it_was_recorded() {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+fn a_recorded_decision_is_reported_as_it_was_recorded() {
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(&mut job, Felt::JustFelt, Choice::Rough, ["12", "12", "12"]);
     job.decided(Decision::Watch);
     let report = report(&job);
-    says(&told(&report.page_one), &["Front left: WATCH"]);
-    let pages = told(&report.technician);
+    says(&context(&report.page_one), &["Front left: WATCH"]);
+    let pages = context(&report.technician);
     says(&pages, &["Front left: WATCH"]);
     never_says(&pages, &["REPLACE"]);
 }

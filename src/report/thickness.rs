@@ -3,15 +3,15 @@
 
 use super::ReportContext;
 use super::block::{Block, Size};
-use super::cards::source_line;
 use super::reach::reach_line;
 use super::runout::{degrees, place_angle};
+use super::specs::source_line;
 use super::time::when;
 use crate::drawing::Drawing;
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::JobState;
 use crate::job::Key;
-use crate::job::entry::{AgainstLimit, Gauging, RotorFound, ThicknessCard, ThicknessReading};
+use crate::job::entry::{AgainstLimit, Gauging, RotorFound, ThicknessReading, ThicknessSpec};
 use crate::job::found::rotor;
 use crate::job::thickness::{Measurement, angle_of, measurements, same_place};
 use crate::text::{self, FaceWord, Lang, ReportWord, ThickWord};
@@ -20,100 +20,106 @@ use crate::trade::vehicle::{Axle, Corner};
 use crate::units::{Format, Length, LengthUnit, System, Unit};
 
 /// Every measurement of every corner; nothing where nobody took one.
-pub(super) fn measured_through(told: &ReportContext) -> Vec<Block> {
-    let blocks: Vec<Block> = told
+pub(super) fn measured_through(context: &ReportContext) -> Vec<Block> {
+    let blocks: Vec<Block> = context
         .corners()
         .iter()
-        .flat_map(|corner| at_corner(told, *corner))
+        .flat_map(|corner| at_corner(context, *corner))
         .collect();
     if blocks.is_empty() {
         return blocks;
     }
-    let head = Block::Heading(thick(told, ThickWord::Title));
+    let head = Block::Heading(thick(context, ThickWord::Title));
     std::iter::once(head).chain(blocks).collect()
 }
 
-fn thick(told: &ReportContext, word: ThickWord) -> String {
-    text::thick(told.lang, word).to_owned()
+fn thick(context: &ReportContext, word: ThickWord) -> String {
+    text::thick(context.lang, word).to_owned()
 }
 
-fn at_corner(told: &ReportContext, corner: Corner) -> Vec<Block> {
-    let all = measurements(told.sheet, corner);
-    all.iter().flat_map(|of| one(told, corner, of)).collect()
+fn at_corner(context: &ReportContext, corner: Corner) -> Vec<Block> {
+    let all = measurements(context.sheet, corner);
+    all.iter().flat_map(|of| one(context, corner, of)).collect()
 }
 
-fn one(told: &ReportContext, corner: Corner, of: &Measurement) -> Vec<Block> {
-    let title = text::measurement_title(told.lang, of.nth);
-    let corner_title = text::corner_title(told.lang, corner);
-    let step = step(told.format, of.gauging.micrometer);
+fn one(context: &ReportContext, corner: Corner, of: &Measurement) -> Vec<Block> {
+    let title = text::measurement_title(context.lang, of.nth);
+    let corner_title = text::corner_title(context.lang, corner);
+    let step = step(context.format, of.gauging.micrometer);
     let mut blocks = vec![
         Block::Subheading(format!("{corner_title}, {title}")),
-        Block::Rows(vec![(thick(told, ThickWord::Micrometer), step)]),
-        readings(told, corner, of),
+        Block::Rows(vec![(thick(context, ThickWord::Micrometer), step)]),
+        readings(context, corner, of),
     ];
-    match rotor(told.sheet, corner, of) {
-        Ok(found) => blocks.extend(says(told, of, &found)),
-        Err(fault) => blocks.push(Block::Sentence(text::thickness_fault(told.lang, fault))),
+    match rotor(context.sheet, corner, of) {
+        Ok(found) => blocks.extend(says(context, of, &found)),
+        Err(fault) => blocks.push(Block::Sentence(text::thickness_fault(context.lang, fault))),
     }
     blocks
 }
 
 /// Every place, as typed with its twin, and over the thinnest.
-fn readings(told: &ReportContext, corner: Corner, of: &Measurement) -> Block {
+fn readings(context: &ReportContext, corner: Corner, of: &Measurement) -> Block {
     let measured = || of.measured().map(|(_, thickness)| thickness);
     let thinnest = measured().reduce(Length::min);
     let rows = of.readings.iter().map(|reading| {
         let key = Key::Thickness(corner, of.nth, reading.place);
-        let entry = told.sheet.holds(&key);
+        let entry = context.sheet.holds(&key);
         let over = reading.thickness.as_ref().zip(thinnest);
-        let over = over.map(|(here, thinnest)| told.both(here.length().minus(thinnest), 3));
+        let over = over.map(|(here, thinnest)| context.both(here.length().minus(thinnest), 3));
         vec![
             reading.place.to_string(),
-            angle(told.format, told.sheet, corner, of.gauging, reading.place),
-            typed(told.lang, told.format, reading),
+            angle(
+                context.format,
+                context.sheet,
+                corner,
+                of.gauging,
+                reading.place,
+            ),
+            typed(context.lang, context.format, reading),
             over.unwrap_or_default(),
-            entry.map_or_else(String::new, |entry| when(told.lang, &entry.at)),
+            entry.map_or_else(String::new, |entry| when(context.lang, &entry.at)),
         ]
     });
     let rows = rows.collect();
-    let face = |word| text::face(told.lang, word).to_owned();
+    let face = |word| text::face(context.lang, word).to_owned();
     let head = vec![
         face(FaceWord::Place),
         face(FaceWord::Angle),
-        thick(told, ThickWord::Thickness),
-        thick(told, ThickWord::OverThinnest),
-        told.word(ReportWord::When),
+        thick(context, ThickWord::Thickness),
+        thick(context, ThickWord::OverThinnest),
+        context.word(ReportWord::When),
     ];
     Block::Table { head, rows }
 }
 
-fn says(told: &ReportContext, of: &Measurement, found: &RotorFound) -> Vec<Block> {
-    let (lang, format) = (told.lang, told.format);
-    let row = |word, value| (thick(told, word), value);
+fn says(context: &ReportContext, of: &Measurement, found: &RotorFound) -> Vec<Block> {
+    let (lang, format) = (context.lang, context.format);
+    let row = |word, value| (thick(context, word), value);
     let mut rows = vec![
         row(ThickWord::Thinnest, both(format, found.thinnest)),
-        row(ThickWord::UncertainThinnest, told.both(found.u, 4)),
+        row(ThickWord::UncertainThinnest, context.both(found.u, 4)),
         row(ThickWord::Thickest, both(format, found.thickest)),
-        row(ThickWord::Range, told.both(found.range(), 3)),
+        row(ThickWord::Range, context.both(found.range(), 3)),
     ];
     if let Ok(reach) = &found.varies {
         rows.push(row(ThickWord::Variation, reach_line(lang, format, reach)));
-        rows.push(row(ThickWord::UncertainVariation, told.both(reach.u, 4)));
+        rows.push(row(ThickWord::UncertainVariation, context.both(reach.u, 4)));
     }
     let limits = [
         (Bound::Least, &found.least),
         (Bound::Variation, &found.variation),
     ];
     for (bound, against) in limits {
-        rows.extend(limit_rows(told, bound, against.as_ref()));
+        rows.extend(limit_rows(context, bound, against.as_ref()));
         if bound == Bound::Least && against.is_some() {
-            let band = told.both(found.guard_band, 4);
-            rows.push((told.word(ReportWord::GuardBand), band));
+            let band = context.both(found.guard_band, 4);
+            rows.push((context.word(ReportWord::GuardBand), band));
         }
     }
     let next = text::next_of_rotor(lang, found.next).to_owned();
     rows.push((text::face(lang, FaceWord::Next).to_owned(), next));
-    rows.push((told.word(ReportWord::Rules), found.rules.to_string()));
+    rows.push((context.word(ReportWord::Rules), found.rules.to_string()));
     let answers = answers(lang, format, found);
     let mut blocks: Vec<Block> = answers.into_iter().map(Block::Sentence).collect();
     let variation = length(format, found.range());
@@ -122,31 +128,31 @@ fn says(told: &ReportContext, of: &Measurement, found: &RotorFound) -> Vec<Block
         svg: drawing(lang, format, of, found).to_svg(&text::thickness_alt(lang, &variation)),
     });
     blocks.push(Block::Rows(rows));
-    blocks.push(Block::Sentence(thick(told, ThickWord::Common)));
+    blocks.push(Block::Sentence(thick(context, ThickWord::Common)));
     blocks
 }
 
 fn limit_rows(
-    told: &ReportContext,
+    context: &ReportContext,
     bound: Bound,
-    against: Option<&AgainstLimit<ThicknessCard>>,
+    against: Option<&AgainstLimit<ThicknessSpec>>,
 ) -> Vec<(String, String)> {
-    let name = text::bound(told.lang, bound).to_owned();
+    let name = text::bound(context.lang, bound).to_owned();
     let Some(against) = against else {
-        let none = text::face(told.lang, FaceWord::NoLimit).to_owned();
+        let none = text::face(context.lang, FaceWord::NoLimit).to_owned();
         return vec![(name, none)];
     };
     let mut rows = vec![
-        (name, printed(told.lang, told.format, &against.card)),
+        (name, printed(context.lang, context.format, &against.spec)),
         (
-            told.word(ReportWord::Source),
-            source_line(told.lang, &against.card.source),
+            context.word(ReportWord::Source),
+            source_line(context.lang, &against.spec.source),
         ),
     ];
     if let Some(judged) = against.judged {
-        let percent = told.format.number(100.0 * judged.conformance, 1);
+        let percent = context.format.number(100.0 * judged.conformance, 1);
         rows.push((
-            text::face(told.lang, FaceWord::Probability).to_owned(),
+            text::face(context.lang, FaceWord::Probability).to_owned(),
             format!("{percent}\u{a0}%"),
         ));
     }
@@ -155,7 +161,7 @@ fn limit_rows(
 
 /// What a measurement says in two sentences: how thin, and how even.
 pub fn answers(lang: Lang, format: Format, found: &RotorFound) -> Vec<String> {
-    let limit = |against: &AgainstLimit<ThicknessCard>| format.typed(&against.card.value).line();
+    let limit = |against: &AgainstLimit<ThicknessSpec>| format.typed(&against.spec.value).line();
     let least = found.least.as_ref();
     let least = least.and_then(|it| Some(text::against_least(lang, it.judged?.result, &limit(it))));
     let least = least.unwrap_or_else(|| text::thick(lang, ThickWord::NoLeast).to_owned());
@@ -176,9 +182,9 @@ pub fn answers(lang: Lang, format: Format, found: &RotorFound) -> Vec<String> {
 }
 
 /// A limit as printed, with its twin.
-pub fn printed(lang: Lang, format: Format, card: &ThicknessCard) -> String {
-    let twin = format.typed_twin(&card.value).line();
-    let value = format.typed(&card.value).line();
+pub fn printed(lang: Lang, format: Format, spec: &ThicknessSpec) -> String {
+    let twin = format.typed_twin(&spec.value).line();
+    let value = format.typed(&spec.value).line();
     format!("{value} {}", text::also_value(lang, &twin))
 }
 
@@ -250,10 +256,10 @@ pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound)
     let range = at(found.range());
     let reaches = band.map_or(range, |(_, high)| high.max(range));
     let limit = found.variation.as_ref().map(|against| {
-        let card = &against.card.value;
-        let value = format.typed(card).line();
+        let spec = &against.spec.value;
+        let value = format.typed(spec).line();
         let source = crate::trade::play::LimitSource::Manufacturer;
-        (at(card.length()), text::limit_name(lang, &value, source))
+        (at(spec.length()), text::limit_name(lang, &value, source))
     });
     let highest = limit.as_ref().map_or(reaches, |(at, _)| reaches.max(*at));
     let places = strip::ticks(0.0, highest);
@@ -280,26 +286,26 @@ pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound)
 }
 
 /// One place in one line, for the list of what was taken back or told twice.
-pub(super) fn reading_line(told: &ReportContext, reading: &ThicknessReading) -> String {
-    let title = text::measurement_title(told.lang, reading.run);
-    let corner = text::corner_title(told.lang, reading.corner);
-    let place = text::face(told.lang, FaceWord::Place);
-    let value = typed(told.lang, told.format, reading);
+pub(super) fn reading_line(context: &ReportContext, reading: &ThicknessReading) -> String {
+    let title = text::measurement_title(context.lang, reading.run);
+    let corner = text::corner_title(context.lang, reading.corner);
+    let place = text::face(context.lang, FaceWord::Place);
+    let value = typed(context.lang, context.format, reading);
     format!("{corner}, {title}, {place} {}: {value}", reading.place)
 }
 
 /// What was found in one line, for the same list.
-pub(super) fn found_line(told: &ReportContext, found: &RotorFound) -> String {
-    let corner = text::corner_title(told.lang, found.corner);
-    let title = text::measurement_title(told.lang, found.run);
-    let answers = answers(told.lang, told.format, found).join(" ");
+pub(super) fn found_line(context: &ReportContext, found: &RotorFound) -> String {
+    let corner = text::corner_title(context.lang, found.corner);
+    let title = text::measurement_title(context.lang, found.run);
+    let answers = answers(context.lang, context.format, found).join(" ");
     format!("{corner}, {title}: {answers}")
 }
 
 /// A limit in one line.
-pub(super) fn limit_line(told: &ReportContext, card: &ThicknessCard) -> String {
-    let name = limit_name(told.lang, (card.axle, card.bound));
-    format!("{name}: {}", printed(told.lang, told.format, card))
+pub(super) fn limit_line(context: &ReportContext, spec: &ThicknessSpec) -> String {
+    let name = limit_name(context.lang, (spec.axle, spec.bound));
+    format!("{name}: {}", printed(context.lang, context.format, spec))
 }
 
 #[cfg(test)]

@@ -15,7 +15,7 @@ fn local(utc_ms: i64, offset_min: i32) -> Option<NaiveDateTime> {
 
 /// The local day on which something was done.
 pub(super) fn day(at: &Timestamp) -> Option<NaiveDate> {
-    local(at.told.unwrap_or(at.utc_ms), at.offset_min).map(|time| time.date())
+    local(at.recorded.unwrap_or(at.utc_ms), at.offset_min).map(|time| time.date())
 }
 
 /// `2025-03-04 09:30` in the time of the device; empty for a time that no calendar has.
@@ -36,8 +36,8 @@ pub fn stamp(utc_ms: i64, offset_min: i32) -> String {
 
 /// Whether another time was told than the one at which it was noted.
 fn is_noted_later(at: &Timestamp) -> bool {
-    at.told
-        .is_some_and(|told| told.abs_diff(at.utc_ms) >= SAME_MS)
+    at.recorded
+        .is_some_and(|context| context.abs_diff(at.utc_ms) >= SAME_MS)
 }
 
 /// When it was done, and that it was noted later if it was.
@@ -48,9 +48,9 @@ pub fn when(lang: Lang, at: &Timestamp) -> String {
 /// The same, each stamp in words of the caller's.
 pub(super) fn when_in(lang: Lang, at: &Timestamp, words: impl Fn(&str) -> String) -> String {
     let noted = words(&stamp(at.utc_ms, at.offset_min));
-    match at.told {
-        Some(told) if is_noted_later(at) => {
-            text::noted_later(lang, &words(&stamp(told, at.offset_min)), &noted)
+    match at.recorded {
+        Some(context) if is_noted_later(at) => {
+            text::noted_later(lang, &words(&stamp(context, at.offset_min)), &noted)
         }
         _ => noted,
     }
@@ -71,11 +71,11 @@ mod tests {
     }
 
     #[test]
-    fn noted_later_only_when_another_time_was_told() {
-        let at = |told| Timestamp {
+    fn noted_later_only_when_another_time_was_reported() {
+        let at = |recorded| Timestamp {
             utc_ms: 3_600_000,
             offset_min: 0,
-            told,
+            recorded,
         };
         assert_eq!(when(Lang::English, &at(None)), "1970-01-01 01:00");
         assert_eq!(

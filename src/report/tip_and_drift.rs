@@ -21,8 +21,8 @@ pub fn lines(lang: Lang, format: Format, sheet: &JobState, of: &Measured) -> Vec
 }
 
 /// A radius in one line, for the list of what was taken back or told twice.
-pub(super) fn radius_line(told: &ReportContext, place: Place, radius: &TypedLength) -> String {
-    let place = text::place(told.lang, place);
-    let radius = told.format.typed(radius).line();
-    text::tip_radius(told.lang, place, &radius)
+pub(super) fn radius_line(context: &ReportContext, place: Place, radius: &TypedLength) -> String {
+    let place = text::place(context.lang, place);
+    let radius = context.format.typed(radius).line();
+    text::tip_radius(context.lang, place, &radius)
 }

@@ -10,7 +10,7 @@ use crate::units::Format;
 /// their first where they answer none.
 pub fn undone(sheet: &JobState, lang: Lang, format: Format, struck: &[EntryId]) -> String {
     let reader = Reader::default();
-    let told = ReportContext::new(sheet, lang, format, &reader);
+    let context = ReportContext::new(sheet, lang, format, &reader);
     let tap: Vec<&Entry> = sheet
         .entries()
         .iter()
@@ -26,12 +26,12 @@ pub fn undone(sheet: &JobState, lang: Lang, format: Format, struck: &[EntryId]) 
     match answered.as_slice() {
         [] => tap
             .first()
-            .map(|entry| entry_line::entry(&told, &entry.what)),
+            .map(|entry| entry_line::entry(&context, &entry.what)),
         // A list in one line says less than its name.
-        [(step, Reply::Checked(_), _)] => Some(told.step(*step)),
-        [(_, _, what)] => Some(entry_line::entry(&told, what)),
+        [(step, Reply::Checked(_), _)] => Some(context.step(*step)),
+        [(_, _, what)] => Some(entry_line::entry(&context, what)),
         several => {
-            let names = several.iter().map(|(step, ..)| told.step(*step));
+            let names = several.iter().map(|(step, ..)| context.step(*step));
             Some(names.collect::<Vec<_>>().join("; "))
         }
     }
@@ -53,7 +53,7 @@ mod tests {
         decimal: DecimalMark::Dot,
     };
 
-    fn told(tap: Vec<Event>) -> String {
+    fn context(tap: Vec<Event>) -> String {
         let mut job = Job::begin(None);
         job.tap(vec![Event::Corners(vec![AT])]);
         let struck = job.tap(tap);
@@ -66,7 +66,7 @@ mod tests {
 
     #[test]
     fn one_answer_is_named_with_its_step() {
-        let said = told(vec![answered(
+        let said = context(vec![answered(
             Step::SpinHand,
             Reply::Picked(Choice::SmoothQuiet),
         )]);
@@ -77,14 +77,14 @@ mod tests {
     #[test]
     fn of_a_list_the_name_alone_is_said() {
         let rows = vec![(Check::JackPoint, Answer::Yes)];
-        let said = told(vec![answered(Step::LiftStand, Reply::Checked(rows))]);
+        let said = context(vec![answered(Step::LiftStand, Reply::Checked(rows))]);
         assert!(said.contains("Jack and jack stand"), "{said}");
         assert!(!said.contains("Yes"), "{said}");
     }
 
     #[test]
     fn several_answers_of_one_tap_are_all_named() {
-        let said = told(vec![
+        let said = context(vec![
             answered(Step::LoosenLugNuts, Reply::Done),
             answered(Step::Shove, Reply::Said(Answer::Yes)),
         ]);

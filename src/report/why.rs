@@ -3,53 +3,56 @@
 
 use super::block::Block;
 use super::strip::{Set, strip};
-use super::technician::{house_limit, limit_card};
+use super::technician::{house_limit, limit_spec};
 use super::{ReportContext, plain, standing};
 use crate::job::entry::Decided;
 use crate::job::judge::Measured;
 use crate::job::reason::Rule;
 use crate::job::sets::{self, before};
 use crate::text::{self, Customer, ReportWord};
-use crate::trade::fastening::SpecCard;
+use crate::trade::fastening::Spec;
 use crate::trade::play::{Decision, Test};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{SetName, When};
 use crate::units::Format;
 
 /// The reasons of the decision on a corner, and what was measured.
-pub(super) fn why(told: &ReportContext, corner: Corner) -> Vec<Block> {
+pub(super) fn why(context: &ReportContext, corner: Corner) -> Vec<Block> {
     let mut blocks = Vec::new();
-    let decided = told.sheet.decided(corner);
+    let decided = context.sheet.decided(corner);
     if let Some(decided) = decided {
-        if standing::is_replaced(told.sheet, &told.plan, corner) {
-            let was = text::was_found_customer(told.lang, decided.decision);
+        if standing::is_replaced(context.sheet, &context.plan, corner) {
+            let was = text::was_found_customer(context.lang, decided.decision);
             blocks.push(Block::Sentence(was.to_owned()));
         }
-        let reasons = reasons(told, decided);
+        let reasons = reasons(context, decided);
         if !reasons.is_empty() {
             blocks.push(Block::List(reasons));
         }
     }
     match decided {
         Some(decided) if is_condemned(decided) && !rests_on_play(decided) => {
-            blocks.extend(play_beside(told, corner));
+            blocks.extend(play_beside(context, corner));
         }
-        _ => blocks.extend(play(told, corner)),
+        _ => blocks.extend(play(context, corner)),
     }
     if !blocks.is_empty() {
-        blocks.insert(0, Block::Heading(heading(told, corner, decided.is_some())));
+        blocks.insert(
+            0,
+            Block::Heading(heading(context, corner, decided.is_some())),
+        );
     }
     blocks
 }
 
-fn heading(told: &ReportContext, corner: Corner, decided: bool) -> String {
+fn heading(context: &ReportContext, corner: Corner, decided: bool) -> String {
     let head = if decided {
-        told.customer(Customer::Why)
+        context.customer(Customer::Why)
     } else {
-        told.word(ReportWord::WhatWeFound)
+        context.word(ReportWord::WhatWeFound)
     };
-    if told.corners().len() > 1 {
-        format!("{}: {head}", text::corner_title(told.lang, corner))
+    if context.corners().len() > 1 {
+        format!("{}: {head}", text::corner_title(context.lang, corner))
     } else {
         head
     }
@@ -80,8 +83,8 @@ fn of(code: &str) -> (Option<Rule>, &str) {
 
 /// The recorded reasons in words, the gravest first. Of a bearing that failed only what speaks
 /// against it: "smooth" beside REPLACE would read as a doubt.
-fn reasons(told: &ReportContext, decided: &Decided) -> Vec<String> {
-    reason_lines(told.lang, decided, true)
+fn reasons(context: &ReportContext, decided: &Decided) -> Vec<String> {
+    reason_lines(context.lang, decided, true)
 }
 
 /// The recorded reasons of a decision in the customer's words; those of the play only where they
@@ -133,31 +136,36 @@ const fn speaks_against(rule: Rule) -> bool {
 }
 
 /// The set that counts before the work, and the one after it.
-pub(super) fn sets(told: &ReportContext, corner: Corner) -> (Option<Measured>, Option<Measured>) {
+pub(super) fn sets(
+    context: &ReportContext,
+    corner: Corner,
+) -> (Option<Measured>, Option<Measured>) {
     let after = SetName {
         when: When::After,
         nth: 1,
     };
-    let after = sets::told(told.sheet, corner, after).and_then(Result::ok);
-    (before(told.sheet, corner), after)
+    let after = sets::reported(context.sheet, corner, after).and_then(Result::ok);
+    (before(context.sheet, corner), after)
 }
 
-fn length(told: &ReportContext, of: &Measured) -> String {
-    plain::length(told.format, of.mean())
+fn length(context: &ReportContext, of: &Measured) -> String {
+    plain::length(context.format, of.mean())
 }
 
 /// Play that was no reason: in words alone, since readings near zero beside REPLACE mislead.
-fn play_beside(told: &ReportContext, corner: Corner) -> Vec<Block> {
-    let (before, after) = sets(told, corner);
+fn play_beside(context: &ReportContext, corner: Corner) -> Vec<Block> {
+    let (before, after) = sets(context, corner);
     let mut blocks = Vec::new();
     if let Some(before) = before {
-        let say = play_beside_line(told.lang, told.format, &before);
+        let say = play_beside_line(context.lang, context.format, &before);
         blocks.push(Block::Sentence(say));
     }
     if let Some(after) = after {
-        let play = length(told, &after);
-        blocks.push(Block::Sentence(told.customer(Customer::NewHubMoves(&play))));
-        blocks.push(limit(told, &after));
+        let play = length(context, &after);
+        blocks.push(Block::Sentence(
+            context.customer(Customer::NewHubMoves(&play)),
+        ));
+        blocks.push(limit(context, &after));
     }
     blocks
 }
@@ -175,25 +183,25 @@ pub fn play_beside_line(lang: text::Lang, format: Format, of: &Measured) -> Stri
 }
 
 /// The readings with their drawing, its legend and their limit.
-fn play(told: &ReportContext, corner: Corner) -> Vec<Block> {
-    let (before, after) = sets(told, corner);
+fn play(context: &ReportContext, corner: Corner) -> Vec<Block> {
+    let (before, after) = sets(context, corner);
     let one = |word, measured| Set {
-        label: told.word(word),
+        label: context.word(word),
         measured,
     };
     match (&before, &after) {
         (None, None) => Vec::new(),
         (Some(before), Some(after)) if alike(before, after) => {
-            let (was, is) = (length(told, before), length(told, after));
+            let (was, is) = (length(context, before), length(context, after));
             let sets = [
                 one(ReportWord::SignBefore, before),
                 one(ReportWord::SignAfter, after),
             ];
             vec![
-                Block::Sentence(text::before_after_customer(told.lang, &was, &is)),
-                strip(told, &sets),
-                legend(told, before),
-                limit(told, before),
+                Block::Sentence(text::before_after_customer(context.lang, &was, &is)),
+                strip(context, &sets),
+                legend(context, before),
+                limit(context, before),
             ]
         }
         _ => {
@@ -203,15 +211,15 @@ fn play(told: &ReportContext, corner: Corner) -> Vec<Block> {
                 (ReportWord::SignAfter, &after),
             ] {
                 if let Some(set) = set {
-                    let play = length(told, set);
-                    blocks.push(Block::Sentence(text::found_customer(told.lang, &play)));
-                    blocks.push(strip(told, &[one(word, set)]));
-                    blocks.push(legend(told, set));
-                    blocks.push(limit(told, set));
+                    let play = length(context, set);
+                    blocks.push(Block::Sentence(text::found_customer(context.lang, &play)));
+                    blocks.push(strip(context, &[one(word, set)]));
+                    blocks.push(legend(context, set));
+                    blocks.push(limit(context, set));
                 }
             }
             if before.is_some() && after.is_some() {
-                blocks.push(told.sentence(ReportWord::NotComparedSay));
+                blocks.push(context.sentence(ReportWord::NotComparedSay));
             }
             blocks
         }
@@ -229,37 +237,47 @@ pub fn alike(before: &Measured, after: &Measured) -> bool {
 }
 
 /// How the drawing is read, and what such a length can be compared with.
-fn legend(told: &ReportContext, of: &Measured) -> Block {
+fn legend(context: &ReportContext, of: &Measured) -> Block {
     let legend = if of.conformity.is_compared() {
         Customer::Legend
     } else {
         Customer::LegendNoLimit
     };
-    let paper = plain::paper(told.format);
-    let parts = [legend, Customer::PaperThickness(&paper)].map(|say| told.customer(say));
+    let paper = plain::paper(context.format);
+    let parts = [legend, Customer::PaperThickness(&paper)].map(|say| context.customer(say));
     Block::Small(parts.join(" "))
 }
 
 /// The limit with its source, or that there is none to compare with.
-fn limit(told: &ReportContext, of: &Measured) -> Block {
+fn limit(context: &ReportContext, of: &Measured) -> Block {
     if !of.conformity.is_compared() {
-        return told.sentence(ReportWord::NotComparedSay);
+        return context.sentence(ReportWord::NotComparedSay);
     }
-    let card = limit_card(told).filter(|_| of.limit.is_manufacturers());
-    let Some(card) = card else {
-        return Block::Small(house_limit(told, &of.limit, of.apart.is_some()));
+    let spec = limit_spec(context).filter(|_| of.limit.is_manufacturers());
+    let Some(spec) = spec else {
+        return Block::Small(house_limit(context, &of.limit, of.apart.is_some()));
     };
-    let value = plain::length(told.format, of.limit.value);
-    Block::Small(text::limit_customer(told.lang, &value, &source(told, card)))
+    let value = plain::length(context.format, of.limit.value);
+    Block::Small(text::limit_customer(
+        context.lang,
+        &value,
+        &source(context, spec),
+    ))
 }
 
 /// Document, page, day in words and who looked it up.
-fn source(told: &ReportContext, card: &SpecCard) -> String {
-    let Some(source) = super::cards::card_source(card) else {
+fn source(context: &ReportContext, spec: &Spec) -> String {
+    let Some(source) = super::specs::spec_source(spec) else {
         return String::new();
     };
-    let day = plain::day(told.lang, source.looked_up);
-    text::source_line(told.lang, &source.document, &source.page, &day, &source.who)
+    let day = plain::day(context.lang, source.looked_up);
+    text::source_line(
+        context.lang,
+        &source.document,
+        &source.page,
+        &day,
+        &source.who,
+    )
 }
 
 #[cfg(test)]

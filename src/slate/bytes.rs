@@ -9,7 +9,7 @@ pub trait Bytes {
     ///
     /// # Errors
     /// What the storage refused; nothing of them was kept then.
-    fn put(&self, sha256: &str, kept: Photo) -> impl Future<Output = Result<(), StoreError>>;
+    fn put(&self, sha256: &str, saved: Photo) -> impl Future<Output = Result<(), StoreError>>;
 }
 
 /// Keeps bytes and gives the digest that an entry may name. Where they are refused there is no
@@ -17,8 +17,8 @@ pub trait Bytes {
 ///
 /// # Errors
 /// What the storage refused.
-pub async fn keep_bytes<B: Bytes>(place: &B, kept: Photo) -> Result<String, StoreError> {
-    let sha256 = sha256_hex(&kept.bytes);
-    place.put(&sha256, kept).await?;
+pub async fn keep_bytes<B: Bytes>(place: &B, saved: Photo) -> Result<String, StoreError> {
+    let sha256 = sha256_hex(&saved.bytes);
+    place.put(&sha256, saved).await?;
     Ok(sha256)
 }

@@ -21,7 +21,7 @@ pub struct Pen {
     /// The device's offset from UTC, in minutes, east positive.
     pub offset_min: i32,
     /// When it was done, if another time was told.
-    pub told: Option<i64>,
+    pub recorded: Option<i64>,
     /// Ten random bytes; the last two make way for the place within the tap.
     pub chance: [u8; 10],
 }
@@ -42,7 +42,7 @@ pub fn compose(log: &LogId, heads: &[EntryId], pen: &Pen, whats: Vec<Event>) -> 
             at: Timestamp {
                 utc_ms: pen.utc_ms,
                 offset_min: pen.offset_min,
-                told: pen.told,
+                recorded: pen.recorded,
             },
             by: pen.by.clone(),
             device: pen.device.clone(),

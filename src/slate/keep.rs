@@ -41,7 +41,7 @@ pub trait Store {
 
 /// How safe a kept tap is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Kept {
+pub enum Saved {
     /// In the journal, durable.
     Safe,
     /// Only in the second copy, with why: it reads as kept, not yet safe.
@@ -50,7 +50,7 @@ pub enum Kept {
 
 /// Why a tap was not kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum NotKept {
+pub enum SaveError {
     /// Neither place took it.
     Storage(StoreError),
     /// It could not be written down.
@@ -61,17 +61,17 @@ pub enum NotKept {
 ///
 /// # Errors
 /// [`NotKept`] if neither the journal nor the second copy took it.
-pub async fn keep<S: Store>(store: &S, entries: &[Entry]) -> Result<Kept, NotKept> {
-    let records = records(entries).map_err(NotKept::Wire)?;
+pub async fn keep<S: Store>(store: &S, entries: &[Entry]) -> Result<Saved, SaveError> {
+    let records = records(entries).map_err(SaveError::Wire)?;
     let second = store.second(&records);
     let backup = store.backup(&records);
     let journal = store.journal(&records).await;
     // What takes the backup's place is known before the tap reads as kept.
-    let kept_twice = backup.await.or(second);
-    match (journal, kept_twice) {
-        (Ok(()), _) => Ok(Kept::Safe),
-        (Err(problem), Ok(())) => Ok(Kept::NotYetSafe(problem)),
-        (Err(problem), Err(_)) => Err(NotKept::Storage(problem)),
+    let saved_twice = backup.await.or(second);
+    match (journal, saved_twice) {
+        (Ok(()), _) => Ok(Saved::Safe),
+        (Err(problem), Ok(())) => Ok(Saved::NotYetSafe(problem)),
+        (Err(problem), Err(_)) => Err(SaveError::Storage(problem)),
     }
 }
 

@@ -8,6 +8,6 @@ mod orphans;
 pub use bytes::{Bytes, keep_bytes};
 pub use compose::{Pen, compose, digest_of, is_one_tap, log_id, sealed, undo};
 pub use keep::{
-    Kept, MOST_ENTRIES, NotKept, Read, Store, is_too_long, keep, read, read_all, records,
+    MOST_ENTRIES, Read, SaveError, Saved, Store, is_too_long, keep, read, read_all, records,
 };
 pub use orphans::orphans;

@@ -8,11 +8,11 @@ const DIGITS: usize = 64;
 ///
 /// The raw text is searched, so that an entry that this version cannot read keeps its picture.
 pub fn orphans<'a>(
-    pictures: impl IntoIterator<Item = String>,
+    photos: impl IntoIterator<Item = String>,
     texts: impl IntoIterator<Item = &'a str>,
 ) -> Vec<String> {
     let named: OrderedSet<&str> = OrderedSet::from_iter(texts.into_iter().flat_map(digests));
-    pictures
+    photos
         .into_iter()
         .filter(|sha| !named.contains(sha.as_str()))
         .collect()
@@ -37,9 +37,9 @@ mod tests {
         );
         let unknown = format!(r#"{{"v":9,"what":{{"film":["{}"]}}}}"#, sha("b"));
         let texts = [entry.as_str(), "", unknown.as_str()];
-        let pictures = ["a", "b", "c"].map(sha);
-        assert_eq!(orphans(pictures.clone(), texts), [sha("c")]);
-        assert_eq!(orphans(pictures.clone(), []), pictures);
+        let photos = ["a", "b", "c"].map(sha);
+        assert_eq!(orphans(photos.clone(), texts), [sha("c")]);
+        assert_eq!(orphans(photos.clone(), []), photos);
         // Part of a longer number is no name.
         let longer = format!("{}0", sha("c"));
         assert_eq!(orphans([sha("c")], [longer.as_str()]), [sha("c")]);

@@ -1,9 +1,9 @@
-//! What the card book says beside the cards themselves.
+//! What the spec library says beside the specs themselves.
 
 use super::table::{phrases, sentences};
 
 sentences! {
-    /// A key label or a sentence of the card book.
+    /// A key label or a sentence of the spec library.
     pub enum BookWord, book {
         Title => "Spec library",
         Say =>
@@ -14,10 +14,10 @@ sentences! {
         TakeIn => "Open a file",
         Today => "Looked up today",
         Differ => "Two phones have different values. Read the page; the one you tap counts.",
-        OtherCard => "Show the other spec",
+        OtherSpec => "Show the other spec",
         Clicks =>
             "One click is counted for each torque that a fastener is brought to, in every pass. Seating, an angle and a turn back count none.",
-        SwingsKept => "Counted before the phone shut off. Not sure? Count from 0.",
+        SwingsSaved => "Counted before the phone shut off. Not sure? Count from 0.",
         SwingsAnew => "Count from 0",
         OpensAgain =>
             "The wheel end is closed: to measure again, wheel and caliper come off first, and every nut goes to spec again.",

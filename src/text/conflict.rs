@@ -14,7 +14,7 @@ sentences! {
 }
 
 phrases! {
-    told_by(line: &str, who: &str, device: &str, when: &str) => "{line} ({who}, phone {device}, {when})",
+    recorded_by(line: &str, who: &str, device: &str, when: &str) => "{line} ({who}, phone {device}, {when})",
     take_value(line: &str) => "Take: {line}",
     values_differ(n: usize) => "Recorded differently on two phones: {n}",
     differs_on_page(lines: &str) =>

@@ -1,8 +1,8 @@
 //! What is said round a yes and a no.
 
-use super::table::told;
+use super::table::templates;
 
-told! {
+templates! {
     /// One sentence.
     pub enum Asking<'a>, asking {
         WaitKey => "No answer yet: the car waits",

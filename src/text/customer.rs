@@ -2,7 +2,7 @@
 //! `en/customer.rs`.
 
 use super::en;
-use super::table::told;
+use super::table::templates;
 use crate::trade::wheel_end::Choice;
 
 /// What is true of the car, as far as the record says.
@@ -73,7 +73,7 @@ impl Now {
     }
 }
 
-told! {
+templates! {
     /// A sentence of the customer's page.
     pub enum Customer<'a>, customer {
         Why => "Why",

@@ -1,4 +1,4 @@
-//! What the desk screens say beside the shell: Pack, the cards and the settings.
+//! What the desk screens say beside the shell: Pack, the specs and the settings.
 
 use super::table::{phrases, sentences};
 
@@ -54,7 +54,7 @@ sentences! {
         AtCorner => "At which corner",
         PutOnList => "Put it on the list",
         BackInPlace => "Back in place",
-        AtItsCard => "At spec",
+        AtItsSpec => "At spec",
         WrenchMark => "Finest mark on it, if known",
         WrenchChecked => "Last checked: 2026-03-31",
         WrenchClicks => "Clicks since then, before this phone",
@@ -96,7 +96,7 @@ sentences! {
         Setup => "What is off the car",
         PagePictured => "A photo of the page is saved.",
         PagesNotPictured => "No photo of the page",
-        CardsNotFound => "Specs not found",
+        SpecsNotFound => "Specs not found",
         Storage => "Storage",
         WrenchesFit => "Every spec has a wrench that fits.",
         KitCarried => "The wrenches and the dial of the van kit go with this job.",

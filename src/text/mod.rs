@@ -14,7 +14,6 @@ mod desk;
 mod diagnosis;
 mod en;
 mod flow;
-mod kept;
 mod ledger;
 mod measure;
 mod mishap;
@@ -24,6 +23,7 @@ mod reading;
 mod reason;
 mod report;
 mod runout;
+mod saved;
 mod say;
 mod screen;
 mod step;
@@ -35,8 +35,8 @@ mod verified;
 
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
-    kept::*, ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*,
-    report::*, runout::*, say::*, screen::*, step::*, thickness::*, verified::*,
+    ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, report::*,
+    runout::*, saved::*, say::*, screen::*, step::*, thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
@@ -55,13 +55,13 @@ use crate::job::spec_diff::BookNews;
 use crate::job::tally::Measure;
 use crate::job::thickness::ThicknessInputError;
 use crate::job::tip_and_drift::{DriftError, TipError};
-use crate::job::typed_card::CardInputError;
+use crate::job::typed_spec::SpecInputError;
 use crate::trade::answer::Answer;
 use crate::trade::damage::{CameBackFor, Damage};
 use crate::trade::diagnosis::{Cause, Clue, Complaint, Test as CauseTest};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
-    CardItem, Condition, MishapKind, Pattern, PropertyClass, Settled, WrenchError,
+    Condition, MishapKind, Pattern, PropertyClass, Settled, SpecItem, WrenchError,
 };
 use crate::trade::money::{AmountError, BilledFor, EstimateError, LineKind, TaxRounding};
 use crate::trade::play;
@@ -69,7 +69,7 @@ use crate::trade::play::budget::Source;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{
-    Conformity, Decision, DialKind, Felt, Ground, LimitSource, Mark, Method, Place, Rig,
+    Conformity, Decision, DialKind, Felt, Ground, LimitSource, Method, Place, ReadingFlag, Rig,
     RoundError, Test,
 };
 use crate::trade::practice::Named;
@@ -227,11 +227,11 @@ spoken! {
     mishap::who_when(who: &str, when: &str) -> String;
     /// By what an angle was read, known or not, and that the gauge was past its day.
     angle::angled(by: AngleBy) -> &'static str;
-    angle::angle_not_told() -> &'static str;
+    angle::angle_not_recorded() -> &'static str;
     angle::angle_gauge_past(day: &str) -> String;
     /// By what an angle is read at the car.
     angle::angle_next(gauge: AngleGauge) -> String;
-    /// A card with an angle for which there is no gauge, or one past its day; nothing if all is well.
+    /// A spec with an angle for which there is no gauge, or one past its day; nothing if all is well.
     angle::angle_lacks(item: &str, angle: &str, gauge: AngleGauge) -> Option<String>;
     /// The day by which the angle gauge is to be checked.
     angle::angle_due() -> &'static str;
@@ -283,8 +283,8 @@ spoken! {
     words::answer(answer: Answer) -> &'static str;
     /// Play as felt by hand.
     words::felt(felt: Felt) -> &'static str;
-    /// What a spec card is about.
-    words::card_item(item: CardItem, fixing: Fixing) -> &'static str;
+    /// What a spec spec is about.
+    words::spec_item(item: SpecItem, fixing: Fixing) -> &'static str;
 
     /// A decision as its one word in capitals.
     decide::decision(decision: Decision) -> &'static str;
@@ -380,8 +380,8 @@ spoken! {
     screen::not_done_because(what: &str, because: &str) -> String;
     /// What is missing from the kit.
     screen::kit_missing(n: usize) -> String;
-    /// How many cards are still open.
-    screen::cards_open(n: usize) -> String;
+    /// How many specs are still open.
+    screen::specs_open(n: usize) -> String;
     /// The result of an import.
     screen::imported(entries: usize, new: usize) -> String;
     /// How an open job would read safer with a file, a line each.
@@ -389,16 +389,16 @@ spoken! {
     /// Records that could not be read and were set aside.
     screen::set_aside(n: usize) -> String;
     /// What a picture shows, as it is offered.
-    kept::caption_word(word: CaptionWord) -> &'static str;
+    saved::caption_word(word: CaptionWord) -> &'static str;
     /// How many jobs and lists the browser has lost.
-    kept::lost_logs(count: usize) -> String;
+    saved::lost_logs(count: usize) -> String;
     /// How many pictures and voice notes a file brought.
-    kept::pictures_taken(n: usize) -> String;
+    saved::photos_taken(n: usize) -> String;
     /// The alternative text of the wheel with its fasteners.
     screen::star_alt(done: usize, of: usize) -> String;
     /// How long ago, in days, months or years.
     book::days_ago(days: i64) -> String;
-    /// What the card books of a file brought.
+    /// What the spec books of a file brought.
     book::book_came(news: BookNews) -> String;
     /// The name of an exported job, without its ending.
     screen::job_file_stem(date: &str, plate: &str) -> String;
@@ -423,8 +423,8 @@ spoken! {
     desk::amount_slip(slip: AmountError) -> String;
     /// Why the lines have no sum.
     desk::estimate_fault(fault: EstimateError) -> String;
-    /// Why the fields give no card.
-    desk::card_slip(slip: CardInputError) -> String;
+    /// Why the fields give no spec.
+    desk::spec_slip(slip: SpecInputError) -> String;
     /// Why the fields give no instrument.
     desk::kit_slip(slip: KitError) -> String;
     /// A figure far from the usual, and the units in which it would not be.
@@ -438,8 +438,8 @@ spoken! {
     /// How a doubted value was settled, on a key.
     desk::settled(settled: Settled) -> &'static str;
     /// That a value was doubted and saved, and why: a code, or words.
-    desk::kept_because(reason: &str) -> String;
-    /// Document, page and day of a card.
+    desk::override_reason(reason: &str) -> String;
+    /// Document, page and day of a spec.
     desk::from_page(document: &str, page: &str, date: &str) -> String;
     /// The invented document of the practice car, and its page.
     desk::practice_document() -> (&'static str, &'static str);
@@ -475,7 +475,7 @@ spoken! {
     report::recheck_customer(corner: Corner, date: &str) -> String;
     /// A yes with everything that the law of some places asks for.
     report::consent_line(scope: &str, how: &str, name: &str, time: &str) -> String;
-    /// The source of a card.
+    /// The source of a spec.
     report::source_line(document: &str, page: &str, date: &str, who: &str) -> String;
     /// What a corner that is repaired now was like before, in the customer's words.
     report::was_found_customer(decision: Decision) -> &'static str;
@@ -490,7 +490,7 @@ spoken! {
     measure::place(place: Place) -> &'static str;
     /// What is off the car while it is measured.
     measure::rig(rig: Rig) -> &'static str;
-    /// What a card asks for beside its figure.
+    /// What a spec asks for beside its figure.
     measure::condition(condition: Condition) -> &'static str;
     /// That the page does not say whether the prevailing torque is in the figure.
     measure::prevailing_torque_unknown() -> &'static str;
@@ -506,7 +506,7 @@ spoken! {
     /// How the tip moves the needle.
     measure::dial_kind(kind: DialKind) -> &'static str;
     /// What was not as it should be while a set was taken, in lower case.
-    measure::mark(mark: Mark) -> &'static str;
+    measure::mark(mark: ReadingFlag) -> &'static str;
     /// Why two ways cannot be compared, in lower case.
     measure::difference(difference: Difference) -> &'static str;
     /// A row of the uncertainty's budget.

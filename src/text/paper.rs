@@ -1,14 +1,14 @@
 //! What is said of a job that goes from phone to phone on paper.
 
-use super::table::told;
+use super::table::templates;
 
-told! {
+templates! {
     /// One sentence.
     pub enum Paper<'a>, paper {
         Title => "From paper",
         Say =>
             "The code on the customer's tear-off brings specs, readings and due dates to this phone.",
-        TakePicture => "Photograph the code",
+        TakePhoto => "Photograph the code",
         Paste => "Paste the text that a camera shows for the code",
         Read => "Read the text",
         NotFound =>
@@ -21,7 +21,7 @@ told! {
         Taken => "Taken from paper. Compare it with the car before you work by it.",
         ConfirmationTaken => "Shop confirmation imported.",
         ConfirmationHere => "This confirmation is here already.",
-        NotKept => "It could not be saved. Nothing was changed.",
+        SaveError => "It could not be saved. Nothing was changed.",
         Next { nth: usize, of: usize } => format!("Read. Now code {nth} of {of}."),
         FromPaper => "Read from paper",
         FromPaperSay =>

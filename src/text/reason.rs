@@ -1,8 +1,8 @@
 //! The reasons of a decision, as far as their sentences need values.
 
-use super::table::told;
+use super::table::templates;
 
-told! {
+templates! {
     /// One reason of a decision; every value in it is already formatted with its unit.
     pub enum ReasonWord<'a>, reason {
         PlayOverProven { play: &'a str, uncertainty: &'a str, limit: &'a str, source: &'a str } =>

@@ -51,7 +51,7 @@ sentences! {
         NotComparedSay => "Measured by different methods, so not compared.",
         NotMeasured => "Not measured",
         NotLookedUpSay => "These specs were taken from an earlier job and not looked up again.",
-        CardAge => "Age",
+        SpecAge => "Age",
         ManufacturerWins =>
             "The vehicle manufacturer's service information takes precedence over everything on these pages.",
         Disclaimer =>
@@ -68,7 +68,7 @@ sentences! {
         Decisions => "Decisions",
         RestsOn => "Based on",
         Rules => "Rules, version",
-        SpecCards => "Specs",
+        Specs => "Specs",
         Source => "Source",
         Method => "Method",
         Place => "Place",
@@ -95,8 +95,8 @@ sentences! {
         NothingLoose => "Nothing was left loose.",
         Consents => "Approvals and refusals, in order",
         Notes => "Notes",
-        Pictures => "Photos",
-        NoPicture => "No photo",
+        Photos => "Photos",
+        NoPhoto => "No photo",
         HandedOver => "Handed over",
         Problems => "To resolve",
         TwoAnswers => "Recorded differently on two phones; the more careful one counts here.",
@@ -115,7 +115,7 @@ sentences! {
         When => "When",
         ItemHead => "Part or fastener",
         State => "State",
-        NoCard => "No spec was filled in",
+        NoSpec => "No spec was filled in",
         Limit => "Limit",
         Mean => "Mean of the cycles",
         Combined => "Combined standard uncertainty",
@@ -156,7 +156,7 @@ sentences! {
         EntryCircle => "An entry claims to have seen what came after it: forged or broken",
         EntryErased => "A personal entry was erased",
         Due => "Due",
-        PictureKept => "Photo",
+        PhotoSaved => "Photo",
         StartedFrom => "Started from",
     }
 }

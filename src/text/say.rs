@@ -36,7 +36,7 @@ sentences! {
             LookedUpAgain => "Looked up again today",
             NotLookedUpSince => "Not looked up again",
             NotSafeHere => "Not safe here",
-            TakePicture => "Take a photo",
+            TakePhoto => "Take a photo",
             Clear => "Clear",
             CustomerYes => "Customer approves",
             YesSpoken => "Verbal approval",
@@ -174,10 +174,10 @@ sentences! {
             NoFigureFoundSay =>
                 "Say why no spec was found. Axle nut, hub bolts, caliper and wheel cannot close without one.",
             // Storage.
-            StorageKept => "Saved",
-            StorageKeptNotYetSafe => "Saved, not yet secure",
+            StorageSaved => "Saved",
+            StorageSavedNotYetSafe => "Saved, not yet secure",
             StorageKeeping => "Saving…",
-            StorageNotKept => "Not saved",
+            StorageNotSaved => "Not saved",
             StorageDenied => "This browser saves nothing. Export before you close it.",
             StorageOnlyLocal =>
                 "This browser saves taps late: a crash can lose the last minute. Export often.",
@@ -241,7 +241,7 @@ sentences! {
             ImportEases =>
                 "With this file an open job reads safer than it does here. Nothing was changed yet. Look at the car first.",
             ImportAnyway => "I checked: import it",
-            ImportNotKept => "The file could not be saved: no room. Nothing was changed.",
+            ImportNotSaved => "The file could not be saved: no room. Nothing was changed.",
             ImportNotHere => "The file cannot be saved in this browser. Nothing was changed.",
             ImportUnfinished => "Storage failed: not all of this file was saved. Import it again.",
             ImportRescue =>
@@ -281,7 +281,7 @@ sentences! {
             Complaint => "Complaint, word for word",
             VinShort => "A VIN has 17 characters, without I, O and Q.",
             KnownFamily => "Specs for this kind of car are here. Confirm each.",
-            CardsOpen => "Specs still open",
+            SpecsOpen => "Specs still open",
             NotFoundSay => "\"Not found\" is saved as an answer and printed.",
             RepairPrice => "Full repair, tax included",
             RefitPrice => "Inspection and reassembly, tax included",
@@ -290,17 +290,17 @@ sentences! {
             ReadyGauge => "What this dial can prove",
             DialTooCoarse =>
                 "This dial cannot settle this limit: one division of play is no longer proven within, and good hubs will read over. Take a finer dial.",
-            // Spec cards.
-            CardValue => "Value",
-            CardUnit => "Unit",
-            CardDocument => "Document",
-            CardPage => "Page or procedure",
-            CardDate => "Looked up on",
-            CardWho => "Looked up by",
-            CardPosition => "Last torque of the axle nut",
-            CardMethod => "Method",
-            CardPlace => "Tip position",
-            CardNotFound => "Not found",
+            // Spec specs.
+            SpecValue => "Value",
+            SpecUnit => "Unit",
+            SpecDocument => "Document",
+            SpecPage => "Page or procedure",
+            SpecDate => "Looked up on",
+            SpecWho => "Looked up by",
+            SpecPosition => "Last torque of the axle nut",
+            SpecMethod => "Method",
+            SpecPlace => "Tip position",
+            SpecNotFound => "Not found",
             // Cautions of a vehicle.
             CaliperSliding => "Sliding caliper",
             CaliperFixed => "Fixed caliper",

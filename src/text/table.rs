@@ -38,7 +38,7 @@ macro_rules! sentences {
 
 /// Sentences around values that come in as text: an enum whose rows carry them, and the function
 /// that says a row.
-macro_rules! told {
+macro_rules! templates {
     ($(#[$meta:meta])* pub enum $theme:ident<$life:lifetime>, $say:ident {
         $($name:ident
             $({ $($field:ident: $type:ty),+ })?
@@ -76,4 +76,4 @@ macro_rules! phrases {
     };
 }
 
-pub(in crate::text) use {phrases, sentences, told};
+pub(in crate::text) use {phrases, sentences, templates};

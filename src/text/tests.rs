@@ -77,7 +77,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         pattern(Pattern),
         settled(Settled),
         dial_kind(DialKind),
-        mark(Mark),
+        mark(ReadingFlag),
         budget_source(Source),
         limit_source(LimitSource),
         ground(Ground),
@@ -92,7 +92,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         bound(Bound),
         type_bound(Bound),
         next_of_rotor(RotorNext),
-        kept(Kept),
+        saved(Saved),
         caption_word(CaptionWord),
     );
     for value in crate::trade::runout::Form::ALL {
@@ -108,8 +108,8 @@ fn fixed(lang: Lang) -> Vec<Found> {
             let text = group(lang, *value, *fixing).to_owned();
             found.push(Found(format!("{value:?}"), text));
         }
-        for value in CardItem::ALL {
-            let text = card_item(lang, *value, *fixing).to_owned();
+        for value in SpecItem::ALL {
+            let text = spec_item(lang, *value, *fixing).to_owned();
             found.push(Found(format!("{value:?}"), text));
         }
     }
@@ -384,15 +384,19 @@ fn key_labels_fit_a_key_on_a_narrow_phone() {
 }
 
 #[test]
-fn a_step_that_differs_by_the_nut_is_told_differently() {
+fn a_step_that_differs_by_the_nut_is_reported_differently() {
     let lang = Lang::English;
     let at = |step, nth, nut| step_for(lang, StepKey::once(step).nth(nth), common(nut));
     for step in [Step::TurnAxleNut, Step::NutOn] {
-        let told: Vec<_> = NutPosition::ALL
+        let templates: Vec<_> = NutPosition::ALL
             .iter()
             .map(|nut| at(step, 1, *nut).say)
             .collect();
-        assert!(told[0] != told[1] && told[1] != told[2] && told[0] != told[2]);
+        assert!(
+            templates[0] != templates[1]
+                && templates[1] != templates[2]
+                && templates[0] != templates[2]
+        );
     }
     let ground = NutPosition::OnGround;
     assert_ne!(at(Step::Lower, 1, ground), at(Step::Lower, 2, ground));
@@ -434,10 +438,10 @@ fn plan(nut: NutPosition) -> Plan {
 #[test]
 fn a_question_can_be_answered_with_yes_or_no() {
     for nut in NutPosition::ALL {
-        for spec in procedure(&plan(*nut)) {
-            if spec.form == Form::Ask {
-                let text = step_for(Lang::English, spec.key, common(*nut));
-                assert_ne!(text.primary, text.no, "{:?}", spec.key);
+        for planned in procedure(&plan(*nut)) {
+            if planned.form == Form::Ask {
+                let text = step_for(Lang::English, planned.key, common(*nut));
+                assert_ne!(text.primary, text.no, "{:?}", planned.key);
             }
         }
     }
@@ -547,10 +551,10 @@ fn values_stand_in_their_sentences() {
 }
 
 #[test]
-fn what_is_met_on_a_practice_car_is_told_and_never_by_sound_alone() {
+fn what_is_met_on_a_practice_car_is_reported_and_never_by_sound_alone() {
     let lang = Lang::English;
     let names = Named::ALL.iter().copied().map(Some).chain([None]);
-    let mut told: Vec<String> = names
+    let mut templates: Vec<String> = names
         .flat_map(|named| [practice_name(lang, named), practice_said(lang, named)])
         .map(str::to_owned)
         .collect();
@@ -560,18 +564,19 @@ fn what_is_met_on_a_practice_car_is_told_and_never_by_sound_alone() {
         Choice::Noisy,
         Choice::RoughNoisy,
     ];
-    told.extend(spun.map(|pick| practice_met(lang, Met::Found(pick), "")));
-    told.extend(
+    templates.extend(spun.map(|pick| practice_met(lang, Met::Found(pick), "")));
+    templates.extend(
         Felt::ALL
             .iter()
             .map(|felt| practice_met(lang, Met::Felt(*felt), "")),
     );
-    let mut apart = told.clone();
+    let mut apart = templates.clone();
     apart.sort_unstable();
     apart.dedup();
-    assert_eq!(apart.len(), told.len(), "two things are told alike");
+    assert_eq!(apart.len(), templates.len(), "two things are told alike");
     assert!(
-        told.iter()
+        templates
+            .iter()
             .all(|text| (5..=140).contains(&text.chars().count()))
     );
     assert!(practice_met(lang, Met::Found(Choice::SmoothQuiet), "").contains("smooth and quiet"));

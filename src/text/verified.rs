@@ -4,11 +4,11 @@
 use super::en::count;
 use super::en::decide::decision;
 use super::en::words;
-use super::table::told;
+use super::table::templates;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 
-told! {
+templates! {
     /// One sentence of the command.
     pub enum Verified<'a>, verified {
         Holds { logs: usize, entries: usize, sets: usize, decisions: usize } => format!(
@@ -64,7 +64,7 @@ told! {
         HandedOver => "the report was made from other entries than these",
         Reformatted => "reformatted by another program; no value changed",
         EntryUnknown(id: &'a str) => format!("entry {id} is of a newer kind and was not checked"),
-        ToldTwice => "two phones recorded one fact differently; the more careful one counts",
+        RecordedTwice => "two phones recorded one fact differently; the more careful one counts",
         NotChecked(id: &'a str) =>
             format!("entry {id} was not checked: what it saw is not all here"),
         OtherRules(rules: u32) =>
@@ -85,15 +85,15 @@ told! {
         ),
         FreeText(text: &'a str) => format!("stays, check whether it names anyone: {text:?}"),
         Signatures(n: usize) => format!("stays: {}", count(n, "signature", "signatures")),
-        PicturesThere(n: usize) => format!(
+        PhotosThere(n: usize) => format!(
             "{} there, each as its digest says",
             count(n, "photo or voice note", "photos and voice notes"),
         ),
-        PictureChanged(name: &'a str) =>
+        PhotoChanged(name: &'a str) =>
             format!("{name} is not the photo or voice note that the record names"),
-        PictureMissing { sha256: &'a str, step: &'a str } =>
+        PhotoMissing { sha256: &'a str, step: &'a str } =>
             format!("missing in this zip: {sha256} of step {step}"),
-        PicturesLeftOut(n: usize) => format!(
+        PhotosLeftOut(n: usize) => format!(
             "{} not written: name a file that ends in .zip to take them along",
             count(n, "photo or voice note", "photos and voice notes"),
         ),

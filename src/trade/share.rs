@@ -75,7 +75,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn what_is_no_share_is_told() {
+    fn what_is_no_share_is_reported() {
         assert_eq!(share(0, 0, 0.95), Err(ShareError::None));
         assert_eq!(share(3, 2, 0.95), Err(ShareError::MoreThanAll));
         for confidence in [0.0, 1.0, -0.5, 2.0, f64::NAN] {

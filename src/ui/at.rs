@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::job::combined_steps::{Line, lines, told, told_without};
+use crate::job::combined_steps::{Line, lines, recorded, screen_without};
 use crate::job::entry::{Event, Reply};
 use crate::job::turn::Turning;
 use crate::job::{JobState, done};
@@ -15,7 +15,7 @@ use crate::trade::answer::Answer;
 use crate::trade::damage::Damage;
 use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Form, NotDoneReason, SetName, StepKey, StepSpec, sign_of};
+use crate::trade::wheel_end::{Form, NotDoneReason, PlannedStep, SetName, StepKey, sign_of};
 use crate::ui::beside::beside;
 use crate::ui::parts::below::Below;
 use crate::ui::parts::draft::Drafts;
@@ -45,7 +45,7 @@ pub struct Here {
     /// The job.
     pub open: Arc<Open>,
     /// The step.
-    pub spec: StepSpec,
+    pub planned: PlannedStep,
     /// The language.
     pub lang: Lang,
     /// How quantities are shown.
@@ -66,7 +66,7 @@ pub struct Here {
 #[derive(Clone)]
 pub struct Rows {
     /// The steps; none where one step stands alone.
-    pub steps: Arc<[StepSpec]>,
+    pub steps: Arc<[PlannedStep]>,
     /// Their rows.
     pub lines: RwSignal<Vec<Line>>,
 }
@@ -91,30 +91,30 @@ pub const fn is_question(form: &Form) -> bool {
 
 /// Whether keys wait until something has been on the screen: a question, rows, or the caution of
 /// work, which is read before the first fastener and not again before each.
-fn waits(sheet: &JobState, spec: &StepSpec, rows: &[StepSpec]) -> bool {
-    let begins = match spec.form {
+fn waits(sheet: &JobState, planned: &PlannedStep, rows: &[PlannedStep]) -> bool {
+    let begins = match planned.form {
         Form::Do => true,
-        Form::Turn(group) => Turning::of(sheet, spec, group).is_some_and(|it| !it.is_begun()),
+        Form::Turn(group) => Turning::of(sheet, planned, group).is_some_and(|it| !it.is_begun()),
         _ => false,
     };
-    begins || is_question(&spec.form) || !rows.is_empty()
+    begins || is_question(&planned.form) || !rows.is_empty()
 }
 
 impl StepContext {
     /// A step of the open job, alone.
-    pub fn new(app: App, open: Arc<Open>, spec: StepSpec) -> Self {
-        Self::after(app, open, Vec::new(), spec)
+    pub fn new(app: App, open: Arc<Open>, planned: PlannedStep) -> Self {
+        Self::after(app, open, Vec::new(), planned)
     }
 
     /// A step with the rows of those that are told before it.
-    pub fn after(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Self {
+    pub fn after(app: App, open: Arc<Open>, rows: Vec<PlannedStep>, planned: PlannedStep) -> Self {
         let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
-        let seen = spec.key.corner.and_then(|at| open.sheet.damage(at));
-        let asks = waits(&open.sheet, &spec, &rows);
+        let seen = planned.key.corner.and_then(|at| open.sheet.damage(at));
+        let asks = waits(&open.sheet, &planned, &rows);
         Self(Rc::new(Here {
             app,
             open,
-            spec,
+            planned,
             lang,
             fmt,
             rows: Rows {
@@ -131,10 +131,10 @@ impl StepContext {
     /// The same on a new frame, of which nothing has been on the screen yet; a spec says by itself
     /// what is confirmed.
     pub fn looked_at_again(&self) -> Self {
-        if matches!(self.spec.form, Form::Card(_)) {
+        if matches!(self.planned.form, Form::Spec(_)) {
             return self.clone();
         }
-        let asks = waits(self.sheet(), &self.spec, &self.rows.steps);
+        let asks = waits(self.sheet(), &self.planned, &self.rows.steps);
         self.looked_at_while(Signal::stored(asks))
     }
 
@@ -148,15 +148,15 @@ impl StepContext {
 
     /// The picture that the record needs before the step at this place goes on.
     pub fn asked(&self, key: StepKey) -> Self {
-        let spec = StepSpec {
+        let planned = PlannedStep {
             key,
             form: Form::Photo,
             holds: Vec::new(),
             changes: Vec::new(),
             joins: false,
-            ..self.spec.clone()
+            ..self.planned.clone()
         };
-        let alone = Self::new(self.app, Arc::clone(&self.open), spec);
+        let alone = Self::new(self.app, Arc::clone(&self.open), planned);
         Self(Rc::new(Here {
             stays: true,
             ..Here::clone(&alone)
@@ -178,15 +178,15 @@ impl StepContext {
     }
 
     /// Every step that the screen tells, in order.
-    pub fn told_steps(&self) -> Vec<&StepSpec> {
-        self.rows.steps.iter().chain([&self.spec]).collect()
+    pub fn screen_steps(&self) -> Vec<&PlannedStep> {
+        self.rows.steps.iter().chain([&self.planned]).collect()
     }
 
     /// The step's texts.
     pub fn text(&self) -> StepText {
-        match self.spec.form {
+        match self.planned.form {
             Form::Round(set, _) if self.is_rocked(set) => text::round_rocked(self.lang),
-            _ => text::step_for(self.lang, self.spec.key, self.open.plan.build()),
+            _ => text::step_for(self.lang, self.planned.key, self.open.plan.build()),
         }
     }
 
@@ -200,13 +200,13 @@ impl StepContext {
 
     /// The name of the screen: of what is done first.
     pub fn name(&self) -> &'static str {
-        let first = self.rows.steps.first().unwrap_or(&self.spec);
+        let first = self.rows.steps.first().unwrap_or(&self.planned);
         text::step_for(self.lang, first.key, self.open.plan.build()).name
     }
 
     /// Whether the screen asks for several signs of the road at once.
     pub fn asks_signs(&self) -> bool {
-        !self.rows.steps.is_empty() && sign_of(self.spec.key.step).is_some()
+        !self.rows.steps.is_empty() && sign_of(self.planned.key.step).is_some()
     }
 
     /// A sentence or a label.
@@ -216,7 +216,7 @@ impl StepContext {
 
     /// The step's corner.
     pub fn corner(&self) -> Option<Corner> {
-        self.spec.key.corner
+        self.planned.key.corner
     }
 
     /// Writes entries and stays at the step.
@@ -225,13 +225,13 @@ impl StepContext {
     }
 
     /// What the rows above the step say; entries of the step itself follow these.
-    pub fn told(&self) -> Vec<Event> {
+    pub fn recorded(&self) -> Vec<Event> {
         // A picture may come when its screen is gone: then the rows are asked for again.
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return Vec::new();
         };
-        let mut whats = told(self.sheet(), &self.rows.steps, &lines, |spec| {
-            beside(self, spec)
+        let mut whats = recorded(self.sheet(), &self.rows.steps, &lines, |planned| {
+            beside(self, planned)
         });
         whats.extend(self.old_part());
         whats
@@ -258,7 +258,7 @@ impl StepContext {
 
     /// Writes what the rows say and these entries, and stays at the step.
     pub fn tell(&self, whats: Vec<Event>) {
-        let whats = [self.told(), whats].concat();
+        let whats = [self.recorded(), whats].concat();
         self.app.append_then(whats, self.forgetting_rows());
     }
 
@@ -275,8 +275,8 @@ impl StepContext {
     pub fn write_and_go_on(&self, whats: Vec<Event>) {
         // What rests on a row that is not done yet is not answered before it: that row comes alone.
         let (on, whats) = match self.not_yet() {
-            Some(step) => (Route::Step(self.open.log.0.clone(), step), self.told()),
-            None => (self.way_on(), [self.told(), whats].concat()),
+            Some(step) => (Route::Step(self.open.log.0.clone(), step), self.recorded()),
+            None => (self.way_on(), [self.recorded(), whats].concat()),
         };
         self.keep(whats, on);
     }
@@ -291,7 +291,7 @@ impl StepContext {
 
     /// Answers the step, with what it does to the loose list, and goes on.
     pub fn answer(&self, reply: Reply) {
-        self.write_and_go_on(done(&self.open.sheet, &self.spec, reply));
+        self.write_and_go_on(done(&self.open.sheet, &self.planned, reply));
     }
 
     /// Says that the step was not done, and why, and goes on.
@@ -300,9 +300,11 @@ impl StepContext {
             return;
         };
         let (sheet, steps) = (self.sheet(), &self.rows.steps);
-        let mut whats = told_without(sheet, steps, &lines, because, |spec| beside(self, spec));
+        let mut whats = screen_without(sheet, steps, &lines, because, |planned| {
+            beside(self, planned)
+        });
         whats.extend(self.old_part());
-        whats.push(Event::Answered(self.spec.key, Reply::NotDone(because)));
+        whats.push(Event::Answered(self.planned.key, Reply::NotDone(because)));
         self.keep(whats, self.way_on());
     }
 }

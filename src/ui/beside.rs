@@ -4,14 +4,14 @@
 use crate::job::ending;
 use crate::job::entry::{Due, Event, HandedOver};
 use crate::job::proof::with_records;
-use crate::trade::wheel_end::{Form, StepSpec};
+use crate::trade::wheel_end::{Form, PlannedStep};
 use crate::ui::at::StepContext;
 use crate::ui::parts::today;
 use crate::units::{DistanceUnit, System};
 
 /// The entries that stand before the answer of `spec`; none for most steps.
-pub fn beside(at: &StepContext, spec: &StepSpec) -> Vec<Event> {
-    match spec.form {
+pub fn beside(at: &StepContext, planned: &PlannedStep) -> Vec<Event> {
+    match planned.form {
         Form::Retorque => {
             let nuts = retorque(at);
             let play = nuts

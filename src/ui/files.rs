@@ -8,7 +8,7 @@ use crate::exchange::book::kind_in_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::wire::decode;
-use crate::exchange::{self, ExportError, KeptText, Rescue};
+use crate::exchange::{self, ExportError, Rescue, SavedText};
 use crate::job::entry::{Entry, LogId};
 use crate::job::spec_diff::BookNews;
 use crate::map::OrderedSet;
@@ -26,7 +26,7 @@ mod plan;
 use crate::ui::sweep::drop_orphans;
 use crate::ui::work::Work;
 pub use eases::Eases;
-use plan::{Plan, not_kept, plan};
+use plan::{Plan, not_saved, plan};
 
 /// What became of one file.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,7 +35,7 @@ pub enum Outcome {
     Taken {
         /// The jobs it holds.
         jobs: Vec<String>,
-        /// What its card books bring.
+        /// What its spec books bring.
         book: BookNews,
         /// Entries read.
         entries: usize,
@@ -52,7 +52,7 @@ pub enum Outcome {
         /// The shop's settings that it brought, by their entry.
         shop: Option<String>,
         /// The steps whose pictures are named and not on this phone.
-        no_picture: Vec<StepKey>,
+        no_photo: Vec<StepKey>,
         /// What became of the pictures and voice notes that came with it.
         bytes: Came,
         /// What else a rescue file holds.
@@ -72,7 +72,7 @@ pub enum Outcome {
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Came {
     /// How many are kept.
-    pub kept: usize,
+    pub saved: usize,
     /// The names of those that are not what the record names; they were left out.
     pub wrong: Vec<String>,
     /// Whether some found no room.
@@ -104,7 +104,7 @@ pub async fn exported(
 }
 
 /// The kept texts of a log, by id; nothing of a log that is not here.
-pub async fn kept_texts(shelf: &BrowserStore, log: &str) -> Vec<KeptText> {
+pub async fn saved_texts(shelf: &BrowserStore, log: &str) -> Vec<SavedText> {
     here(shelf, log).await.unwrap_or_default()
 }
 
@@ -132,16 +132,16 @@ pub async fn with_bytes(
     text: &str,
     name: &str,
 ) -> Result<Vec<u8>, ExportError> {
-    let mut kept = Vec::new();
+    let mut saved = Vec::new();
     for wanted in bundle::wanted_in(text) {
         if let Some(found) = shelf.photo(&wanted.sha256).await {
-            kept.push((wanted, found.bytes));
+            saved.push((wanted, found.bytes));
         }
     }
-    bundle::write(name, text, &kept).map_err(|_| ExportError::NotWritten)
+    bundle::write(name, text, &saved).map_err(|_| ExportError::NotWritten)
 }
 
-/// The file of every card book of this phone.
+/// The file of every spec library of this phone.
 ///
 /// # Errors
 /// [`ExportError`] if a kept text is no entry.
@@ -232,7 +232,7 @@ pub async fn take_text(
         // Nothing names what came with it.
         drop(lock);
         drop_orphans(shelf, Alone::wait().await, &put).await;
-        return refused(not_kept(&problem));
+        return refused(not_saved(&problem));
     }
     Ok(finish(shelf, plan, bytes).await)
 }
@@ -254,7 +254,7 @@ async fn take_bytes(
         let (mime, bytes) = (wanted.mime, bytes.to_vec());
         match slate::keep_bytes(shelf, Photo { mime, bytes }).await {
             Ok(sha256) => {
-                came.kept += 1;
+                came.saved += 1;
                 put.insert(sha256);
             }
             Err(_) => came.no_room = true,
@@ -267,9 +267,9 @@ async fn take_bytes(
 /// longer be refused; brought in again it changes the rest.
 async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<Fresh>) {
     let (mut emptied, mut unfinished) = (0, false);
-    for kept in &plan.replace {
-        match shelf.replace(slice::from_ref(kept)).await {
-            Ok(()) => emptied += usize::from(is_erased(kept)),
+    for saved in &plan.replace {
+        match shelf.replace(slice::from_ref(saved)).await {
+            Ok(()) => emptied += usize::from(is_erased(saved)),
             Err(_) => unfinished = true,
         }
     }
@@ -277,10 +277,10 @@ async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<
         Ok(journal) => journal.set_aside(&plan.aside).await.is_err(),
         Err(_) => !plan.aside.is_empty(),
     };
-    let mut no_picture = Vec::new();
+    let mut no_photo = Vec::new();
     for wanted in &plan.wanted {
         if shelf.photo(&wanted.sha256).await.is_none() {
-            no_picture.push(wanted.step);
+            no_photo.push(wanted.step);
         }
     }
     let taken = Outcome::Taken {
@@ -293,7 +293,7 @@ async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<
         emptied,
         logs: plan.logs,
         shop: plan.shop,
-        no_picture,
+        no_photo,
         bytes,
         rescue: plan.rescue,
         unfinished,
@@ -301,20 +301,20 @@ async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<
     (taken, plan.fresh)
 }
 
-fn is_erased(kept: &KeptText) -> bool {
-    decode(&kept.text).is_ok_and(|entry| entry.what.is_gone())
+fn is_erased(saved: &SavedText) -> bool {
+    decode(&saved.text).is_ok_and(|entry| entry.what.is_gone())
 }
 
 /// The same.
 ///
 /// # Errors
 /// What the storage refused.
-pub async fn here(shelf: &BrowserStore, log: &str) -> Result<Vec<KeptText>, StoreError> {
+pub async fn here(shelf: &BrowserStore, log: &str) -> Result<Vec<SavedText>, StoreError> {
     let read = slate::read(shelf, log).await?;
-    let kept = |(id, text): (String, String)| KeptText {
+    let saved = |(id, text): (String, String)| SavedText {
         log: log.to_owned(),
         id,
         text,
     };
-    Ok(read.texts.into_iter().map(kept).collect())
+    Ok(read.texts.into_iter().map(saved).collect())
 }

@@ -39,7 +39,7 @@ pub enum Route {
     ShopLists,
     /// What the shop counts.
     Counts,
-    /// The card book of this phone.
+    /// The spec library of this phone.
     Book,
     /// Units, tools, sound.
     Settings,

@@ -3,7 +3,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use crate::exchange::KeptText;
+use crate::exchange::SavedText;
 use crate::exchange::summary::Summary;
 use crate::map::OrderedMap;
 use crate::platform::journal::{Closed, First, Journal};
@@ -166,8 +166,8 @@ impl BrowserStore {
     /// A setting, if there is one and it can be read. The journal's is at hand after a kill, which
     /// can take a minute from localStorage.
     pub fn setting(&self, name: &str) -> Option<String> {
-        let kept = self.0.drafts.borrow().get(&setting(name)).cloned();
-        kept.or_else(|| match self.local() {
+        let saved = self.0.drafts.borrow().get(&setting(name)).cloned();
+        saved.or_else(|| match self.local() {
             Some(local) => local.setting(name).ok().flatten(),
             None => self.0.passing.borrow().get(name).cloned(),
         })
@@ -231,8 +231,7 @@ impl BrowserStore {
             return Vec::new();
         };
         // Pictures first: one whose entry comes while the entries are read is not listed.
-        let (Ok(pictures), Ok(kept)) = (journal.photo_keys().await, journal.read_all().await)
-        else {
+        let (Ok(photos), Ok(saved)) = (journal.photo_keys().await, journal.read_all().await) else {
             return Vec::new();
         };
         let Ok(asides) = journal.asides().await else {
@@ -245,12 +244,12 @@ impl BrowserStore {
             .iter()
             .flat_map(|log| self.read_second(log))
             .collect();
-        let entries = kept
+        let entries = saved
             .iter()
             .chain(&second)
             .map(|record| record.text.as_str());
         orphans(
-            pictures,
+            photos,
             entries.chain(asides.iter().map(|aside| aside.text.as_str())),
         )
     }
@@ -270,13 +269,13 @@ impl BrowserStore {
             return;
         };
         let second = self.read_second(log);
-        let Ok(kept) = journal.read(log).await else {
+        let Ok(saved) = journal.read(log).await else {
             return;
         };
-        if second.iter().all(|record| kept.contains(record)) {
+        if second.iter().all(|record| saved.contains(record)) {
             // What cannot be removed stays as a copy more, which harms nothing.
             let _ = local.remove_log(log);
-            self.back_up_closed(log, &kept).await;
+            self.back_up_closed(log, &saved).await;
         }
     }
 
@@ -285,29 +284,36 @@ impl BrowserStore {
     /// # Errors
     /// How many were replaced before the storage refused; they stay so, and all of it can be tried
     /// again.
-    pub async fn replace(&self, records: &[KeptText]) -> Result<(), usize> {
-        for (done, kept) in records.iter().enumerate() {
-            self.replace_one(kept).await.map_err(|_| done)?;
+    pub async fn replace(&self, records: &[SavedText]) -> Result<(), usize> {
+        for (done, saved) in records.iter().enumerate() {
+            self.replace_one(saved).await.map_err(|_| done)?;
         }
         self.back_up_forgets().await.map_err(|_| records.len())
     }
 
-    async fn replace_one(&self, kept: &KeptText) -> Result<(), StoreError> {
-        self.back_up_body(kept).await?;
-        let second = self.second_of(&kept.log).iter().any(|it| it.id == kept.id);
+    async fn replace_one(&self, saved: &SavedText) -> Result<(), StoreError> {
+        self.back_up_body(saved).await?;
+        let second = self
+            .second_of(&saved.log)
+            .iter()
+            .any(|it| it.id == saved.id);
         let journal = self.journal();
         let replaced = match &journal {
-            Ok(journal) => journal.replace_body(&kept.log, &kept.id, &kept.text).await,
+            Ok(journal) => {
+                journal
+                    .replace_body(&saved.log, &saved.id, &saved.text)
+                    .await
+            }
             Err(problem) => Err(problem.clone()),
         };
         match (replaced, self.local()) {
             (Ok(()), _) if !second => Ok(()),
             (Ok(()) | Err(StoreError::Missing { .. }), Some(local)) if second => {
-                local.replace_entry(&record(kept.clone()))
+                local.replace_entry(&record(saved.clone()))
             }
             // Without a journal the second copy is all there is.
             (Err(_), Some(local)) if second && journal.is_err() => {
-                local.replace_entry(&record(kept.clone()))
+                local.replace_entry(&record(saved.clone()))
             }
             (outcome, _) => outcome,
         }
@@ -337,11 +343,11 @@ impl BrowserStore {
 }
 
 impl Bytes for BrowserStore {
-    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreError> {
+    async fn put(&self, sha256: &str, saved: Photo) -> Result<(), StoreError> {
         match self.journal() {
-            Ok(journal) => journal.put_photo(sha256, &kept.mime, &kept.bytes).await,
+            Ok(journal) => journal.put_photo(sha256, &saved.mime, &saved.bytes).await,
             Err(_) => {
-                self.0.memory.put_photo(sha256, kept);
+                self.0.memory.put_photo(sha256, saved);
                 Ok(())
             }
         }
@@ -349,11 +355,11 @@ impl Bytes for BrowserStore {
 }
 
 /// A kept text as the storage takes it.
-pub fn record(kept: KeptText) -> Record {
+pub fn record(saved: SavedText) -> Record {
     Record {
-        log: kept.log,
-        id: kept.id,
-        text: kept.text,
+        log: saved.log,
+        id: saved.id,
+        text: saved.text,
     }
 }
 

@@ -135,9 +135,9 @@ impl<T: 'static> RwSignal<T> {
     /// Changes it and tells everybody; nothing where it has gone away.
     #[inline]
     pub fn try_update<R>(self, update: impl FnOnce(&mut T) -> R) -> Option<R> {
-        let told = self.change(update);
+        let recorded = self.change(update);
         changed(self.inner);
-        told
+        recorded
     }
 
     /// The same.

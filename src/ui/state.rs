@@ -24,8 +24,8 @@ use crate::platform::record::{Storage, StoreError};
 use crate::platform::tabs::{Heard, Tabs};
 use crate::platform::tone::{self, Sound as Tone};
 use crate::platform::update::Update as NewVersion;
-use crate::slate::{self, Kept, NotKept};
-use crate::trade::wheel_end::{Plan, StepSpec, procedure};
+use crate::slate::{self, SaveError, Saved};
+use crate::trade::wheel_end::{Plan, PlannedStep, procedure};
 use crate::ui::route::Route;
 use crate::ui::settings::{Settings, Sound};
 use crate::ui::shelf::{BrowserStore, beside};
@@ -36,13 +36,13 @@ pub use shared::Shared;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Keeping {
     /// It is kept, or there was none.
-    Kept,
+    Saved,
     /// It is on its way to the disk.
     Busy,
     /// Only the second copy has it.
     NotYetSafe(StoreError),
     /// It was not kept.
-    NotKept(NotKept),
+    SaveError(SaveError),
 }
 
 /// The open job and what follows from it.
@@ -55,7 +55,7 @@ pub struct Open {
     /// What picks its steps.
     pub plan: Plan,
     /// Its steps, in order.
-    pub steps: Vec<StepSpec>,
+    pub steps: Vec<PlannedStep>,
     /// Whether all entries are there that the backup journal knows of.
     whole: bool,
 }
@@ -80,7 +80,7 @@ impl Open {
     }
 
     /// The step that comes next.
-    pub fn next(&self) -> Option<&StepSpec> {
+    pub fn next(&self) -> Option<&PlannedStep> {
         next(&self.sheet, &self.steps)
     }
 
@@ -249,7 +249,7 @@ impl App {
         // What is taken back is taken back now.
         if !matches!(whats.as_slice(), [Event::Strike(_)]) {
             let ago = self.ago.get_untracked();
-            pen.told = ago.map(|ago| ago.before(pen.utc_ms));
+            pen.recorded = ago.map(|ago| ago.before(pen.utc_ms));
         }
         self.ago.set(None);
         let entries = slate::compose(&open.log, open.sheet.heads(), &pen, whats);
@@ -264,12 +264,12 @@ impl App {
             let keeping = slate::keep(&shelf, &entries);
             // While the disk works it is reckoned what follows; nothing of it shows before it is kept.
             let (mut outcome, ahead) = beside(keeping, || self.with(&open, &entries)).await;
-            if behind && outcome == Ok(Kept::Safe) {
+            if behind && outcome == Ok(Saved::Safe) {
                 outcome = self.heal(&open.log).await;
             }
             let in_memory = self.storage.get_untracked() == Storage::MemoryOnly;
-            let kept = outcome.is_ok();
-            if kept || in_memory {
+            let saved = outcome.is_ok();
+            if saved || in_memory {
                 self.latest.set(latest);
                 self.undone.set(None);
                 self.shelf().drop_drafts(&drops);
@@ -279,12 +279,12 @@ impl App {
                 self.after_tap(&outcome);
             }
             self.keeping.set(match outcome {
-                Ok(Kept::Safe) => Keeping::Kept,
-                Ok(Kept::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),
-                Err(not_kept) => Keeping::NotKept(not_kept),
+                Ok(Saved::Safe) => Keeping::Saved,
+                Ok(Saved::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),
+                Err(not_saved) => Keeping::SaveError(not_saved),
             });
-            self.sound(if kept { Tone::Kept } else { Tone::NotKept });
-            if kept || in_memory {
+            self.sound(if saved { Tone::Saved } else { Tone::SaveError });
+            if saved || in_memory {
                 then();
             }
         });

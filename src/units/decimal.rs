@@ -136,7 +136,7 @@ mod tests {
     }
 
     #[test]
-    fn each_slip_is_told_by_its_own_name() {
+    fn each_slip_is_reported_by_its_own_name() {
         let slips = [
             ("", DecimalError::Empty),
             ("   ", DecimalError::Empty),
@@ -159,7 +159,7 @@ mod tests {
     }
 
     #[test]
-    fn the_text_is_kept_as_typed() {
+    fn the_text_is_saved_as_typed() {
         assert_eq!(Decimal::parse(" 0,050 ").unwrap().as_typed(), "0,050");
     }
 }

@@ -110,11 +110,11 @@ impl Format {
             return self.typed(typed);
         }
         let step = 10_f64.powi(-i32::try_from(typed.decimals()).unwrap_or(0));
-        let told = |value| typed.unit.told_in(value, unit);
+        let recorded = |value| typed.unit.shown_in(value, unit);
         // A difference, so that the offset of a temperature scale falls out.
-        let decimals = decimals_for(told(step) - told(0.0));
+        let decimals = decimals_for(recorded(step) - recorded(0.0));
         Shown {
-            number: self.number(told(typed.number.value()), decimals),
+            number: self.number(recorded(typed.number.value()), decimals),
             unit: unit.symbol(),
         }
     }

@@ -44,7 +44,7 @@ macro_rules! quantity {
             fn twin(self) -> Self {
                 match self { $($unit::$variant => $unit::$twin),+ }
             }
-            fn told_in(self, value: f64, to: Self) -> f64 {
+            fn shown_in(self, value: f64, to: Self) -> f64 {
                 if self == to {
                     return value;
                 }
@@ -73,13 +73,13 @@ macro_rules! quantity {
             /// # Errors
             /// [`NotFinite`] for NaN, infinities and what overflows.
             pub fn new(value: f64, unit: $unit) -> Result<Self, NotFinite> {
-                let base = unit.told_in(value, $unit::$base);
+                let base = unit.shown_in(value, $unit::$base);
                 if base.is_finite() { Ok(Self(base)) } else { Err(NotFinite) }
             }
 
             /// The value in `unit`.
             pub fn in_unit(self, unit: $unit) -> f64 {
-                $unit::$base.told_in(self.0, unit)
+                $unit::$base.shown_in(self.0, unit)
             }
 
             /// The value without its sign.
@@ -199,7 +199,7 @@ impl Unit for TemperatureUnit {
             Self::Fahrenheit => Self::Celsius,
         }
     }
-    fn told_in(self, value: f64, to: Self) -> f64 {
+    fn shown_in(self, value: f64, to: Self) -> f64 {
         match (self, to) {
             (Self::Celsius, Self::Fahrenheit) => value * 9.0 / 5.0 + 32.0,
             (Self::Fahrenheit, Self::Celsius) => (value - 32.0) * 5.0 / 9.0,
@@ -221,7 +221,7 @@ impl Temperature {
     /// # Errors
     /// [`NotFinite`] for NaN and infinities.
     pub fn new(value: f64, unit: TemperatureUnit) -> Result<Self, NotFinite> {
-        let celsius = unit.told_in(value, TemperatureUnit::Celsius);
+        let celsius = unit.shown_in(value, TemperatureUnit::Celsius);
         if celsius.is_finite() {
             Ok(Self(celsius))
         } else {
@@ -231,7 +231,7 @@ impl Temperature {
 
     /// The value in `unit`.
     pub fn in_unit(self, unit: TemperatureUnit) -> f64 {
-        TemperatureUnit::Celsius.told_in(self.0, unit)
+        TemperatureUnit::Celsius.shown_in(self.0, unit)
     }
 }
 

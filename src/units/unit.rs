@@ -9,7 +9,7 @@ pub trait Unit: Copy + PartialEq {
     /// The unit of the other system in which the same value is also shown.
     fn twin(self) -> Self;
     /// `value` in this unit, told in `to`.
-    fn told_in(self, value: f64, to: Self) -> f64;
+    fn shown_in(self, value: f64, to: Self) -> f64;
 }
 
 words! {

@@ -13,8 +13,8 @@ use hubslate::trade::play::{
     Budget, Dial, Divisions, IndicatorError, Limit, ReadingSet, RigFacts, Round, Way, compare,
 };
 use hubslate::trade::runout::{
-    Arrow, Form, RunoutLimit, Series, Studs, Surface, Told, compare as compare_runout, positions,
-    reach, shape,
+    Arrow, Form, MeasuredAs, RunoutLimit, Series, Studs, Surface, compare as compare_runout,
+    positions, reach, shape,
 };
 use hubslate::units::{Angle, AngleUnit, Length, LengthUnit};
 
@@ -78,19 +78,19 @@ fn runout() {
     let series = Series::equally_spaced(Dial::HUNDREDTH_MM, &needles).unwrap();
     let shape = shape(&series).unwrap();
     assert_eq!(shape.form, Form::Wobble);
-    let told = reach(&series, shape.moves, IndicatorError::OneDivision).unwrap();
+    let recorded = reach(&series, shape.moves, IndicatorError::OneDivision).unwrap();
     let limit = RunoutLimit::manufacturer(Surface::Rotor, mm(0.05)).unwrap();
-    black_box(compare_runout(Surface::Rotor, &told, &limit).unwrap());
+    black_box(compare_runout(Surface::Rotor, &recorded, &limit).unwrap());
     let other = Arrow::known(
         mm(0.03),
         Angle::new(40.0, AngleUnit::Degree).unwrap(),
         mm(0.002),
     );
-    let told = Told::Assembled {
+    let recorded = MeasuredAs::Assembled {
         one: (0, other),
         other: (4, shape.fit.first),
     };
-    black_box(positions(&told, Studs::new(10).unwrap()).unwrap());
+    black_box(positions(&recorded, Studs::new(10).unwrap()).unwrap());
 }
 
 fn play() {
@@ -110,10 +110,10 @@ fn play() {
 fn python() -> Option<Vec<f64>> {
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/bench/reckon.py");
     let python = std::env::var("HUBSLATE_PYTHON").unwrap_or_else(|_| "python3".to_owned());
-    let told = Command::new(&python).arg(script).output().ok();
-    let told = told.filter(|told| told.status.success());
-    let times = told.and_then(|told| {
-        let text = String::from_utf8(told.stdout).ok()?;
+    let recorded = Command::new(&python).arg(script).output().ok();
+    let recorded = recorded.filter(|recorded| recorded.status.success());
+    let times = recorded.and_then(|recorded| {
+        let text = String::from_utf8(recorded.stdout).ok()?;
         let times = text.split_whitespace().map(|word| word.parse().ok());
         times
             .collect::<Option<Vec<f64>>>()

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use hubslate::job::entry::Event;
 use hubslate::job::mishap::{Mishap, in_the_way_of, possible};
 use hubslate::trade::fastening::MishapKind;
-use hubslate::trade::wheel_end::{Form, Item, ItemKind, Step, StepKey, StepSpec, procedure};
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, PlannedStep, Step, StepKey, procedure};
 
 use super::plans;
 use super::record::Job;
@@ -79,8 +79,8 @@ fn what_went_wrong_is_of_the_step_whose_hands_were_on_it() {
         let all = wrong_at(Story::REPLACED, at(first));
         let found = all.into_iter().find(|(of, _)| *of == kind);
         let found = found.map(|(_, items)| items).unwrap_or_default();
-        let told: BTreeSet<_> = found.iter().map(|(i, at)| (i.group, at.step)).collect();
-        told.into_iter().collect::<Vec<_>>()
+        let recorded: BTreeSet<_> = found.iter().map(|(i, at)| (i.group, at.step)).collect();
+        recorded.into_iter().collect::<Vec<_>>()
     };
     let broke = MishapKind::Sheared;
     assert_eq!(
@@ -104,7 +104,7 @@ fn what_went_wrong_is_of_the_step_whose_hands_were_on_it() {
 }
 
 #[test]
-fn a_crack_is_told_where_flange_knuckle_and_studs_are_bare() {
+fn a_crack_is_reported_where_flange_knuckle_and_studs_are_bare() {
     let of = |first| {
         let all = wrong_at(Story::REPLACED, at(first));
         let found = all
@@ -139,9 +139,9 @@ fn what_broke_at_a_row_stands_in_the_way_of_its_whole_screen() {
     let sheet = job.sheet();
     let screen = screen(&sheet);
     assert_eq!(screen.len(), 2);
-    let told: Vec<&StepSpec> = screen.iter().collect();
-    let (spec, mishap) = in_the_way_of(&sheet, &told).unwrap();
-    assert_eq!((spec.key, mishap.item), (at(Step::CaliperUp), item));
+    let recorded: Vec<&PlannedStep> = screen.iter().collect();
+    let (planned, mishap) = in_the_way_of(&sheet, &recorded).unwrap();
+    assert_eq!((planned.key, mishap.item), (at(Step::CaliperUp), item));
 }
 
 /// The forms whose screens have the key.
@@ -157,18 +157,18 @@ fn every_screen_with_hands_on_a_fastener_ends_with_a_form_that_has_the_key() {
     let mut screens = 0;
     plans::each_plan(|plan| {
         let mut hands = false;
-        for spec in procedure(plan) {
-            // A card that is not known ends the screen before it.
-            if matches!(spec.form, Form::Card(_)) {
+        for planned in procedure(plan) {
+            // A spec that is not known ends the screen before it.
+            if matches!(planned.form, Form::Spec(_)) {
                 hands = false;
                 continue;
             }
-            let here = matches!(spec.form, Form::Turn(_))
-                || spec.changes.iter().any(|it| it.group.is_fastener());
+            let here = matches!(planned.form, Form::Turn(_))
+                || planned.changes.iter().any(|it| it.group.is_fastener());
             hands |= here;
-            assert!(!hands || can_tell(&spec.form), "{:?}", spec.key);
-            screens += usize::from(hands && !spec.joins);
-            hands &= spec.joins;
+            assert!(!hands || can_tell(&planned.form), "{:?}", planned.key);
+            screens += usize::from(hands && !planned.joins);
+            hands &= planned.joins;
         }
     });
     assert!(screens > 100);
@@ -177,32 +177,32 @@ fn every_screen_with_hands_on_a_fastener_ends_with_a_form_that_has_the_key() {
 #[test]
 fn a_fastener_can_break_wherever_hands_are_on_it() {
     let mut touched = 0;
-    let mut known: Vec<StepSpec> = Vec::new();
+    let mut known: Vec<PlannedStep> = Vec::new();
     let mut seen = BTreeSet::new();
     let empty = Job::opened().sheet();
     plans::each_plan(|plan| {
-        for spec in procedure(plan) {
-            if known.contains(&spec) {
+        for planned in procedure(plan) {
+            if known.contains(&planned) {
                 continue;
             }
-            let turns = matches!(spec.form, Form::Turn(_));
-            let fastens = spec.changes.iter().any(|it| it.group.is_fastener());
-            let kinds = kinds(&possible(&empty, &[&spec]));
-            let bare = !spec.key.step.row().bare.is_empty();
+            let turns = matches!(planned.form, Form::Turn(_));
+            let fastens = planned.changes.iter().any(|it| it.group.is_fastener());
+            let kinds = kinds(&possible(&empty, &[&planned]));
+            let bare = !planned.key.step.row().bare.is_empty();
             assert_eq!(
                 !kinds.is_empty(),
                 turns || fastens || bare,
                 "{:?}",
-                spec.key
+                planned.key
             );
             if turns || fastens {
                 touched += 1;
                 for kind in [MishapKind::Sheared, MishapKind::ThreadCrossed] {
-                    assert!(kinds.contains(&kind), "{kind:?} {:?}", spec.key);
+                    assert!(kinds.contains(&kind), "{kind:?} {:?}", planned.key);
                 }
             }
             seen.extend(kinds.iter().map(|kind| kind.code()));
-            known.push(spec);
+            known.push(planned);
         }
     });
     assert!(touched > 30, "{touched}");

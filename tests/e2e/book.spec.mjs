@@ -44,7 +44,7 @@ test("a new phone of the shop starts with the shop's book, each card with its ag
   await twoCards(app);
   const here = new Quick(app);
   const text = await exported(here);
-  expect(JSON.parse(text).logs.map(({ kind }) => kind)).toEqual(["card_book"]);
+  expect(JSON.parse(text).logs.map(({ kind }) => kind)).toEqual(["spec_library"]);
   expect(text).not.toContain("Dana Quill");
 
   const other = await browser.newContext(phone);

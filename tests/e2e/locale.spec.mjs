@@ -31,7 +31,7 @@ test("with a comma locale 6,3 is typed and read on the dial, the card and the re
 test("with a comma locale a card's value is typed with a comma, and cards are shown with one", async ({ app }) => {
   const quick = new Quick(app);
   const entries = sampleEntries("replaced-hub");
-  await quick.open(fileOf(before(entries, (what) => what.card?.item === "play_limit")));
+  await quick.open(fileOf(before(entries, (what) => what.spec?.item === "play_limit")));
   await quick.isAt("Prep: Spec: play limit");
   await app.getByLabel("Value", { exact: true }).fill("0,05");
   await quick.goOn(() => quick.key("Save the spec").tap());

@@ -22,7 +22,7 @@ const last = (entries, kind) => entries.findLast(({ what }) => kind in what).wha
 
 /** The spec asks for a rock at the rotor's edge. */
 function rocked(entries) {
-  const limit = entries.find(({ what }) => what.card?.item === "play_limit").what.card.play;
+  const limit = entries.find(({ what }) => what.spec?.item === "play_limit").what.spec.play;
   limit.way = { method: "rock", place: "rotor_edge" };
 }
 

@@ -72,7 +72,7 @@ test("from the card to the last nut, with a stud that breaks and two kills", asy
     });
     expect(told.find(({ consent }) => consent?.scope === "extra").consent.yes).toBe(true);
     expect(told.filter(({ mended }) => mended)).toHaveLength(1);
-    const stages = told.findLast(({ card }) => card?.item === "axle_nut").card.torque.stages;
+    const stages = told.findLast(({ spec }) => spec?.item === "axle_nut").spec.torque.stages;
     expect(stages).toEqual([{ torque: { number: "180", unit: "n_m" } }, { angle: { number: "60", unit: "deg" } }]);
   });
 });

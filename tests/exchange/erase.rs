@@ -14,7 +14,7 @@ fn erasing_a_person_keeps_the_digest_and_beats_the_original() {
         .collect();
     assert_ne!(gone, texts);
     assert_eq!(digest(&gone), digest(&texts));
-    let here: Vec<KeptText> = texts.iter().map(|text| kept(text)).collect();
+    let here: Vec<SavedText> = texts.iter().map(|text| saved(text)).collect();
     let there = records(&file(gone.clone()));
     let change = merge(&here, &there);
     assert_eq!(change.replace.len(), 1);
@@ -27,14 +27,14 @@ fn erasing_a_person_keeps_the_digest_and_beats_the_original() {
 
 #[test]
 fn only_what_names_a_person_can_be_erased_a_forged_one_empties_no_finding() {
-    let here: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let here: Vec<SavedText> = each::texts().iter().map(|text| saved(text)).collect();
     let mut forged = 0;
     for record in &here {
         let what = decode(&record.text).unwrap().what;
         if matches!(what, Event::Person(..)) || what.is_gone() || Besides::of(&what).is_some() {
             continue;
         }
-        let emptied = [kept(&erased(&record.text))];
+        let emptied = [saved(&erased(&record.text))];
         let change = merge(&here, &emptied);
         assert_eq!(change.replace, [], "{}", record.text);
         assert_eq!(change.edited, [EntryId(record.id.clone())]);
@@ -48,7 +48,7 @@ fn only_what_names_a_person_can_be_erased_a_forged_one_empties_no_finding() {
 
 #[test]
 fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
-    let whole: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let whole: Vec<SavedText> = each::texts().iter().map(|text| saved(text)).collect();
     let gone = let_go(&whole).unwrap();
     let kinds: Vec<Event> = gone
         .iter()
@@ -61,7 +61,7 @@ fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
     assert_eq!(is(|what| matches!(what, Event::Signed(_))), 1);
     assert_eq!(is(|what| matches!(what, Event::Captioned(_))), 1);
     assert_eq!(gone.len(), 5);
-    let van: Vec<KeptText> = whole
+    let van: Vec<SavedText> = whole
         .iter()
         .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
         .collect();
@@ -74,14 +74,14 @@ fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
     };
     assert_eq!(change, same);
     // The van opens the shop's file: all of it is back.
-    let back: Vec<KeptText> = gone.iter().map(|g| kept(&original(&whole, g))).collect();
+    let back: Vec<SavedText> = gone.iter().map(|g| saved(&original(&whole, g))).collect();
     assert_eq!(merge(&van, &whole).replace, back);
     // What the shop erased meanwhile stays erased on both, and beats what was let go of.
     let erased = erased_with(&whole, Besides::ALL).unwrap();
     assert_eq!(merge(&van, &erased).replace.len(), erased.len());
     let shop = merge(&[], &[erased.clone(), whole.clone()].concat()).add;
     assert_eq!(merge(&shop, &van).replace, []);
-    let texts = |records: &[KeptText]| digest(records.iter().map(|r| r.text.clone()));
+    let texts = |records: &[SavedText]| digest(records.iter().map(|r| r.text.clone()));
     assert_eq!(texts(&van), texts(&whole));
     assert_eq!(texts(&shop), texts(&whole));
     // All three at once: the erased form, whatever the order.
@@ -89,28 +89,28 @@ fn what_a_van_let_go_of_empties_nothing_and_comes_back_with_any_original() {
         let mut all = [
             gone[0].clone(),
             back[0].clone(),
-            kept(&original(&erased, &gone[0])),
+            saved(&original(&erased, &gone[0])),
         ];
         all.rotate_left(at);
-        assert_eq!(merge(&[], &all).add, [kept(&original(&erased, &gone[0]))]);
+        assert_eq!(merge(&[], &all).add, [saved(&original(&erased, &gone[0]))]);
     }
 }
 
 /// The text of the same entry among others.
-fn original(all: &[KeptText], of: &KeptText) -> String {
+fn original(all: &[SavedText], of: &SavedText) -> String {
     all.iter().find(|r| r.id == of.id).unwrap().text.clone()
 }
 
 #[test]
 fn a_forged_letting_go_of_a_finding_empties_nothing() {
-    let here: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+    let here: Vec<SavedText> = each::texts().iter().map(|text| saved(text)).collect();
     for record in &here {
         let mut entry = decode(&record.text).unwrap();
         if entry.what.is_gone() {
             continue;
         }
         entry.what = Event::LetGo(entry_digest(&record.text));
-        let forged = [kept(&encode(&entry).unwrap())];
+        let forged = [saved(&encode(&entry).unwrap())];
         assert_eq!(merge(&here, &forged).replace, []);
         let whole = std::slice::from_ref(record);
         assert_eq!(merge(&forged, whole).replace, whole);
@@ -120,8 +120,8 @@ fn a_forged_letting_go_of_a_finding_empties_nothing() {
 }
 
 #[test]
-fn the_complaint_notes_signatures_and_pictures_go_where_they_are_named_and_no_finding_does() {
-    let whole: Vec<KeptText> = each::texts().iter().map(|text| kept(text)).collect();
+fn the_complaint_notes_signatures_and_photos_go_where_they_are_named_and_no_finding_does() {
+    let whole: Vec<SavedText> = each::texts().iter().map(|text| saved(text)).collect();
     let count = |besides: &[Besides]| erased_with(&whole, besides).unwrap().len();
     assert_eq!(count(&[]), 1);
     for besides in Besides::ALL {
@@ -134,7 +134,7 @@ fn the_complaint_notes_signatures_and_pictures_go_where_they_are_named_and_no_fi
     assert_eq!((change.replace.len(), change.edited), (7, vec![]));
     // The old file brings nothing back.
     assert_eq!(merge(&gone, &whole).replace, []);
-    let after: Vec<KeptText> = whole
+    let after: Vec<SavedText> = whole
         .iter()
         .map(|r| gone.iter().find(|g| g.id == r.id).unwrap_or(r).clone())
         .collect();

@@ -26,7 +26,7 @@ fn the_file_of_version_1_is_still_read_and_written() {
     assert_eq!(reading.dial, Dial::THOU);
     assert_eq!(sheet.decided(front_left).unwrap().decision, Decision::Stop);
     assert_eq!(sheet.ended().unwrap().charge, Some(Charge::Towed));
-    let nut = sheet.card(CardItem::AxleNut).unwrap();
+    let nut = sheet.spec(SpecItem::AxleNut).unwrap();
     assert_eq!((nut.fault(), nut.stages().len()), (None, 5));
     let turn = StepKey::at(Step::TurnLugNuts, front_left);
     assert!(sheet.lever(turn).is_some());
@@ -50,8 +50,8 @@ fn the_file_of_version_1_is_still_read_and_written() {
 }
 
 #[test]
-fn a_file_with_pictures_and_a_voice_note_is_still_read_and_written() {
-    let sheet = fixture("job-1-kept");
+fn a_file_with_photos_and_a_voice_note_is_still_read_and_written() {
+    let sheet = fixture("job-1-saved");
     // `printf 'a picture' | sha256sum` and the same of 'a voice'.
     let named: Vec<&str> = sheet
         .counting()
@@ -202,7 +202,7 @@ fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
     let more = &sheet.carried().unwrap().more;
     assert_eq!(more.angle_gauge, Some(true));
     assert_eq!(more.angle_due, NaiveDate::from_ymd_opt(2027, 2, 1));
-    let told = sheet.counting().filter_map(|entry| match entry.what {
+    let recorded = sheet.counting().filter_map(|entry| match entry.what {
         Event::Angled(step, by) => Some((step.step, by)),
         _ => None,
     });
@@ -210,7 +210,7 @@ fn a_file_with_angles_and_their_gauge_is_still_read_and_written() {
         (Step::TurnAxleNut, AngleBy::Gauge),
         (Step::TurnHubBolts, AngleBy::Swings),
     ];
-    assert_eq!(told.collect::<Vec<_>>(), expected);
+    assert_eq!(recorded.collect::<Vec<_>>(), expected);
 }
 
 #[test]
@@ -240,7 +240,7 @@ fn a_file_with_what_runs_and_rotors_said_is_still_read_and_written() {
     let reach = face.reach.unwrap();
     assert_eq!((reach.estimate.mm(), reach.low.mm()), (0.08, 0.07));
     let limit = face.against.as_ref().unwrap();
-    assert_eq!(limit.card.most.number.as_typed(), "0.05");
+    assert_eq!(limit.spec.most.number.as_typed(), "0.05");
     assert_eq!(limit.judged.unwrap().result, Guarded::ProvenOut);
     let (basis, positions) = face.positions.as_ref().unwrap();
     let studs: Vec<u8> = positions.iter().map(|(stud, _)| *stud).collect();

@@ -9,7 +9,7 @@ use hubslate::units::System;
 /// The id of each kind's log.
 const IDS: [(LogKind, &str); 5] = [
     (LogKind::Job, LOG),
-    (LogKind::CardBook, "book:marlin-estate"),
+    (LogKind::SpecLibrary, "book:marlin-estate"),
     (LogKind::VanKit, "kit:van"),
     (LogKind::Shop, "shop:rules"),
     (LogKind::Confirmation, "confirmations:shop"),
@@ -29,10 +29,10 @@ fn a_log_whose_kind_does_not_fit_its_id_is_refused() {
             assert_eq!(of(kind, id, vec![]), expected, "{kind:?} {id}");
         }
     }
-    // A card book under a job's id would change that job, and nothing would name it.
+    // A spec library under a job's id would change that job, and nothing would name it.
     let tight = r#"{"mended":{"item":{"corner":"front_left","group":"hub","number":1}}}"#;
     let text = raw(1, ID, tight);
-    let refused = of(LogKind::CardBook, LOG, vec![text]).unwrap_err();
+    let refused = of(LogKind::SpecLibrary, LOG, vec![text]).unwrap_err();
     assert_eq!(refused, ImportError::BadLog { id: LOG.to_owned() });
     assert_eq!(refused.say(), hubslate::text::Say::ImportOtherKind);
 }
@@ -49,7 +49,7 @@ fn a_log_with_an_entry_of_another_kind_is_refused() {
     let family = Event::Vehicle(VehicleField::Family, "Marlin estate".to_owned());
     // What each kind of log beside jobs holds, by itself.
     let own = [
-        (LogKind::CardBook, family),
+        (LogKind::SpecLibrary, family),
         (LogKind::VanKit, Event::Carried(carried)),
         (LogKind::VanKit, Event::Stock(stock)),
         (LogKind::Shop, Event::Shop(Box::default())),
@@ -83,7 +83,7 @@ fn a_known_kind_in_another_version_is_unknown_and_the_job_is_read_only() {
         let entry = decode(&text).unwrap();
         assert_eq!(entry.what, Event::Unknown(body.to_owned()), "{v}");
         assert!(fold([entry]).read_only());
-        assert_eq!(records(&file(vec![text.clone()])), [kept(&text)]);
+        assert_eq!(records(&file(vec![text.clone()])), [saved(&text)]);
     }
 }
 
@@ -110,9 +110,9 @@ fn verify_names_what_import_refuses() {
         verify(&file).unwrap().remove(0).findings
     };
     assert_eq!(findings(LogKind::Job, LOG), []);
-    let kind = Finding::Kind("card_book".to_owned());
-    assert!(findings(LogKind::CardBook, LOG).contains(&kind));
+    let kind = Finding::Kind("spec_library".to_owned());
+    assert!(findings(LogKind::SpecLibrary, LOG).contains(&kind));
     let fault = EntryError::OtherKind;
     let entry = [Finding::Entry { place: 1, fault }];
-    assert_eq!(findings(LogKind::CardBook, "book:marlin-estate"), entry);
+    assert_eq!(findings(LogKind::SpecLibrary, "book:marlin-estate"), entry);
 }

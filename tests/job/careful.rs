@@ -3,7 +3,7 @@
 use super::*;
 
 #[test]
-fn two_values_that_did_not_see_each_other_are_both_kept_and_said() {
+fn two_values_that_did_not_see_each_other_are_both_saved_and_said() {
     let joined = apart(&Job::opened(), (LONG_AGO, off()), (FAR_AHEAD, tight()));
     let sheet = joined.sheet();
     assert_eq!(sheet.stated(&Key::Item(pin())).count(), 2);

@@ -17,10 +17,10 @@ fn rough_again() -> Job {
 }
 
 #[test]
-fn a_proof_that_fails_is_told_at_the_open_wheel_end_and_measured_again_from_its_base() {
+fn a_proof_that_fails_is_reported_at_the_open_wheel_end_and_measured_again_from_its_base() {
     let mut job = rough_again();
-    let told = at(Step::ProveResult);
-    assert_eq!(next_key(&job.sheet()), Some(told));
+    let recorded = at(Step::ProveResult);
+    assert_eq!(next_key(&job.sheet()), Some(recorded));
     let (entries, loose) = (job.entries.len(), job.sheet().loose());
     let again = measure_again(&job.sheet(), &steps(&job.sheet()), HERE);
     job.tap(again);
@@ -64,8 +64,8 @@ fn measured_again(job: &mut Job, story: Story) -> Vec<StepKey> {
     while next_key(&job.sheet()) != Some(last) {
         let (sheet, key) = (job.sheet(), next_key(&job.sheet()).unwrap());
         let steps = steps(&sheet);
-        let spec = steps.iter().find(|spec| spec.key == key).unwrap();
-        assert_eq!(held(&sheet, &steps, spec), None, "{key:?}");
+        let planned = steps.iter().find(|planned| planned.key == key).unwrap();
+        assert_eq!(held(&sheet, &steps, planned), None, "{key:?}");
         asked.push(key);
         step(job, story);
     }
@@ -144,9 +144,9 @@ fn judged(job: &Job, nth: u8) -> Event {
 }
 
 #[test]
-fn a_stop_for_loose_lug_nuts_is_judged_anew_once_they_are_at_their_card() {
+fn a_stop_for_loose_lug_nuts_is_judged_anew_once_they_are_at_their_spec() {
     let look = StepKey::once(Step::BeforeDriving);
-    let to_card = StepKey::once(Step::NutsToCard);
+    let to_spec = StepKey::once(Step::NutsToSpec);
     let story = Story {
         decision: Decision::Stop,
         yes: false,
@@ -155,10 +155,10 @@ fn a_stop_for_loose_lug_nuts_is_judged_anew_once_they_are_at_their_card() {
     let mut job = walk_to(story, look);
     let loose = Reply::Checked(vec![(Check::NutsAsFound, Answer::No)]);
     job.tap(vec![Event::Answered(look, loose.clone())]);
-    assert_eq!(next_key(&job.sheet()), Some(to_card));
-    job.tap(vec![said(to_card, Answer::No)]);
-    assert_eq!(next_key(&job.sheet()), Some(to_card));
-    job.tap(vec![said(to_card, Answer::NotDone)]);
+    assert_eq!(next_key(&job.sheet()), Some(to_spec));
+    job.tap(vec![said(to_spec, Answer::No)]);
+    assert_eq!(next_key(&job.sheet()), Some(to_spec));
+    job.tap(vec![said(to_spec, Answer::NotDone)]);
     while next_key(&job.sheet()) != Some(at(Step::Decide)) {
         step(&mut job, story);
     }
@@ -168,8 +168,8 @@ fn a_stop_for_loose_lug_nuts_is_judged_anew_once_they_are_at_their_card() {
     assert_eq!(decision(&job), Decision::Stop);
     step(&mut job, story);
     assert_eq!(next_key(&job.sheet()), Some(at(Step::CaliperDown)));
-    // Brought to their card, the corner is decided by what was found at it.
-    job.tap(vec![said(to_card, Answer::Yes)]);
+    // Brought to their spec, the corner is decided by what was found at it.
+    job.tap(vec![said(to_spec, Answer::Yes)]);
     assert_eq!(next_key(&job.sheet()), Some(at(Step::Decide)));
     let anew = judged(&job, 1);
     job.tap(vec![anew]);
@@ -197,8 +197,8 @@ fn what_the_customer_agreed_to_is_not_judged_again() {
     let mut job = walk_to(Story::REPLACED, look);
     let loose = Reply::Checked(vec![(Check::NutsAsFound, Answer::No)]);
     job.tap(vec![Event::Answered(look, loose)]);
-    let to_card = StepKey::once(Step::NutsToCard);
-    job.tap(vec![said(to_card, Answer::NotDone)]);
+    let to_spec = StepKey::once(Step::NutsToSpec);
+    job.tap(vec![said(to_spec, Answer::NotDone)]);
     while next_key(&job.sheet()) != Some(at(Step::Decide)) {
         step(&mut job, Story::REPLACED);
     }
@@ -208,8 +208,8 @@ fn what_the_customer_agreed_to_is_not_judged_again() {
     while next_key(&job.sheet()) != Some(StepKey::once(Step::End)) {
         let sheet = job.sheet();
         let steps = steps(&sheet);
-        let spec = next(&sheet, &steps).unwrap();
-        let whats = technician::answer(&sheet, spec, Story::REPLACED);
+        let planned = next(&sheet, &steps).unwrap();
+        let whats = technician::answer(&sheet, planned, Story::REPLACED);
         job.tap(whats.into_iter().map(no_play_after).collect());
     }
     let ending = |job: &Job| {
@@ -218,7 +218,7 @@ fn what_the_customer_agreed_to_is_not_judged_again() {
     };
     // A new hub does not make good what was found loose elsewhere.
     assert_eq!(ending(&job), Ending::LeftUnfinished);
-    job.tap(vec![said(to_card, Answer::Yes)]);
+    job.tap(vec![said(to_spec, Answer::Yes)]);
     assert_eq!(next_key(&job.sheet()), Some(StepKey::once(Step::End)));
     assert_eq!(ending(&job), Ending::Finished);
 }

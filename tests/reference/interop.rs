@@ -53,7 +53,7 @@ fn uuid(row: &Row) -> String {
         n: 1,
         utc_ms: row.number("unix_ms") as i64,
         offset_min: 0,
-        told: None,
+        recorded: None,
         chance,
     };
     let notes = vec![Event::Said(String::new()); 1 + usize::from(u16::from_be_bytes([b[6], b[7]]))];

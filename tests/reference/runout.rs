@@ -2,7 +2,7 @@
 
 use hubslate::trade::play::{Dial, DialKind, Divisions};
 use hubslate::trade::runout::{
-    Arrow, Fit, Order, Series, Spot, Studs, Told, Undetermined, fit, positions, separate,
+    Arrow, Fit, MeasuredAs, Order, Series, Spot, Studs, Undetermined, fit, positions, separate,
 };
 use hubslate::units::{Angle, AngleUnit, Length, LengthUnit};
 use serde_json::{Map, Value, json};
@@ -29,19 +29,19 @@ fn degrees(value: f64) -> Angle {
     Angle::new(value, AngleUnit::Degree).unwrap()
 }
 
-fn wave(told: &mut Map<String, Value>, nth: u8, arrow: &Arrow) {
-    told.insert(format!("A{nth}"), json!(arrow.amplitude().mm()));
-    told.insert(format!("phi{nth}_deg"), phase(arrow));
+fn wave(recorded: &mut Map<String, Value>, nth: u8, arrow: &Arrow) {
+    recorded.insert(format!("A{nth}"), json!(arrow.amplitude().mm()));
+    recorded.insert(format!("phi{nth}_deg"), phase(arrow));
 }
 
 fn phase(arrow: &Arrow) -> Value {
     json!(arrow.phase().map(|phase| phase.in_unit(AngleUnit::Degree)))
 }
 
-fn waves(told: &mut Map<String, Value>, fit: &Fit) {
-    wave(told, 1, &fit.first);
+fn waves(recorded: &mut Map<String, Value>, fit: &Fit) {
+    wave(recorded, 1, &fit.first);
     if let Some(second) = &fit.second {
-        wave(told, 2, second);
+        wave(recorded, 2, second);
     }
 }
 
@@ -56,11 +56,11 @@ fn equal(row: &Row) -> Value {
     // Four readings have no second wave; the row says so by having none.
     let fit = both.or_else(|_| fit(&series, Order::First)).unwrap();
     assert!((fit.mean.mm() - series.mean().mm()).abs() < 1e-12);
-    let mut told = Map::new();
-    told.insert("mean".to_owned(), json!(series.mean().mm()));
-    told.insert("tir".to_owned(), json!(series.tir().mm()));
-    waves(&mut told, &fit);
-    Value::Object(told)
+    let mut recorded = Map::new();
+    recorded.insert("mean".to_owned(), json!(series.mean().mm()));
+    recorded.insert("tir".to_owned(), json!(series.tir().mm()));
+    waves(&mut recorded, &fit);
+    Value::Object(recorded)
 }
 
 fn least_squares(row: &Row) -> Value {
@@ -86,16 +86,16 @@ fn least_squares(row: &Row) -> Value {
         Err(bunched) => panic!("{bunched:?}"),
     };
     let needed = order.unknowns();
-    let mut told = Map::new();
+    let mut recorded = Map::new();
     // A fit that was not refused determines all of its unknowns.
-    told.insert("rank".to_owned(), json!(needed));
-    told.insert("needed".to_owned(), json!(needed));
-    told.insert("cond".to_owned(), json!(fit.condition));
-    told.insert("c0".to_owned(), json!(fit.mean.mm()));
-    told.insert("rms_resid".to_owned(), json!(fit.rms.mm()));
-    told.insert("tir".to_owned(), json!(series.tir().mm()));
-    waves(&mut told, &fit);
-    Value::Object(told)
+    recorded.insert("rank".to_owned(), json!(needed));
+    recorded.insert("needed".to_owned(), json!(needed));
+    recorded.insert("cond".to_owned(), json!(fit.condition));
+    recorded.insert("c0".to_owned(), json!(fit.mean.mm()));
+    recorded.insert("rms_resid".to_owned(), json!(fit.rms.mm()));
+    recorded.insert("tir".to_owned(), json!(series.tir().mm()));
+    waves(&mut recorded, &fit);
+    Value::Object(recorded)
 }
 
 fn arrow(row: &Row, amplitude: &str, phase: &str) -> Arrow {
@@ -108,11 +108,11 @@ fn studs(row: &Row) -> Studs {
 }
 
 fn indexing(row: &Row) -> Value {
-    let told = Told::Apart {
+    let recorded = MeasuredAs::Apart {
         hub: arrow(row, "hub_A1", "hub_phi_deg"),
         rotor: arrow(row, "rotor_A1", "rotor_phi_deg"),
     };
-    let best_first = positions(&told, studs(row)).unwrap();
+    let best_first = positions(&recorded, studs(row)).unwrap();
     let mut by_stud = best_first.clone();
     by_stud.sort_by_key(|position| position.stud);
     let height = |stud: usize| by_stud[stud].wobble.amplitude().mm();

@@ -2,7 +2,7 @@
 //! held against the rows by their number; the rest is named in `SOURCES.md`.
 
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Printed, RetorqueRule, SpecCard, Stage, TorqueBody,
+    Printed, RetorqueRule, Spec, SpecBody, SpecItem, SpecSource, Stage, TorqueBody,
 };
 use hubslate::trade::play::{
     Dial, Divisions, IndicatorError, Limit, Measured, ReadingSet, RigFacts, Round, Way,
@@ -34,20 +34,20 @@ fn number(id: &str) -> f64 {
     expected(id).as_f64().unwrap()
 }
 
-fn setting(item: CardItem, stages: Vec<Stage>) -> SpecCard {
-    SpecCard {
+fn setting(item: SpecItem, stages: Vec<Stage>) -> Spec {
+    Spec {
         item,
-        body: CardBody::Torque(TorqueBody {
+        body: SpecBody::Torque(TorqueBody {
             stages,
             position: None,
             conditions: Vec::new(),
             printed: Printed::default(),
-            source: CardSource {
+            source: SpecSource {
                 document: "as printed".to_owned(),
                 page: String::new(),
                 looked_up: chrono::NaiveDate::from_ymd_opt(2026, 1, 2).unwrap(),
                 who: "a test".to_owned(),
-                kept_because: None,
+                override_reason: None,
             },
         }),
     }
@@ -94,15 +94,15 @@ fn published_settings_are_specs_of_a_setting_nut_and_of_no_axle_nut() {
     all.extend(range.iter().map(|turns| binds(*turns)));
     for stages in all {
         assert_eq!(
-            setting(CardItem::SpindleNut, stages.clone()).fault(),
+            setting(SpecItem::SpindleNut, stages.clone()).fault(),
             None,
             "{stages:?}"
         );
-        assert!(setting(CardItem::AxleNut, stages).fault().is_some());
+        assert!(setting(SpecItem::AxleNut, stages).fault().is_some());
     }
     // A turn back by itself seats nothing.
     assert!(
-        setting(CardItem::SpindleNut, vec![back(0.25)])
+        setting(SpecItem::SpindleNut, vec![back(0.25)])
             .fault()
             .is_some()
     );
@@ -136,9 +136,9 @@ fn the_published_window_is_met_between_its_ends_and_missed_on_either_side() {
     let window = Limit::manufacturer(inch(high), Way::DEFAULT)
         .unwrap()
         .with_least(Some(inch(low)));
-    let told = [0.0, 0.9, 1.0, 3.0, 5.0, 5.1, 7.0].map(|play| judged(play, &window));
+    let recorded = [0.0, 0.9, 1.0, 3.0, 5.0, 5.1, 7.0].map(|play| judged(play, &window));
     assert_eq!(
-        told,
+        recorded,
         [
             "tight_proven",
             "tight_not_proven",

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, StepSpec, items};
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, PlannedStep, items};
 
 /// Where every item stands that was touched.
 #[derive(Default)]
@@ -12,26 +12,26 @@ pub struct Bench {
 
 impl Bench {
     /// Does all that a step says.
-    pub fn work(&mut self, spec: &StepSpec) {
-        let Some(corner) = spec.key.corner else {
-            assert!(spec.changes.is_empty(), "{spec:?} has no corner");
+    pub fn work(&mut self, planned: &PlannedStep) {
+        let Some(corner) = planned.key.corner else {
+            assert!(planned.changes.is_empty(), "{planned:?} has no corner");
             return;
         };
-        for change in &spec.changes {
+        for change in &planned.changes {
             let all = items(corner, change.group, count(change.group));
             let of = |item: &Item| change.only.is_none_or(|only| only == item.number);
             let touched: Vec<Item> = all.into_iter().filter(of).collect();
-            assert!(!touched.is_empty(), "{spec:?} changes nothing");
+            assert!(!touched.is_empty(), "{planned:?} changes nothing");
             self.holds
                 .extend(touched.into_iter().map(|item| (item, change.to)));
         }
-        if let Form::Turn(group) = spec.form {
+        if let Form::Turn(group) = planned.form {
             for item in items(corner, group, count(group)) {
                 let before = self.holds.insert(item, ItemState::Done);
                 assert!(
                     matches!(before, Some(ItemState::ByHand | ItemState::Snug)),
                     "{:?} turns {item:?}, which was {before:?}",
-                    spec.key
+                    planned.key
                 );
             }
         }
@@ -44,8 +44,8 @@ impl Bench {
     }
 
     /// Whether no item of the group is loose at the corner of `spec`.
-    pub fn is_back(&self, spec: &StepSpec, group: ItemKind) -> bool {
-        let here = |item: &Item| item.group == group && Some(item.corner) == spec.key.corner;
+    pub fn is_back(&self, planned: &PlannedStep, group: ItemKind) -> bool {
+        let here = |item: &Item| item.group == group && Some(item.corner) == planned.key.corner;
         !self.loose().iter().any(here)
     }
 

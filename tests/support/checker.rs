@@ -4,11 +4,11 @@
 use std::collections::BTreeMap;
 
 use hubslate::text::{Lang, step_for};
-use hubslate::trade::fastening::CardItem;
+use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::vehicle::{Corner, Encoder, ParkingBrake, SpeedSensor, WheelBrake};
 use hubslate::trade::wheel_end::{
-    Course, Fitted, Form, HoldPoint, ItemKind, ItemState, Kind, NutPosition, Plan, Start, Step,
-    StepSpec, When,
+    Course, Fitted, Form, HoldPoint, ItemKind, ItemState, Kind, NutPosition, Plan, PlannedStep,
+    Start, Step, When,
 };
 
 /// The rules, in the order in which a procedure is held against them.
@@ -66,7 +66,7 @@ impl Rule {
 }
 
 /// The rules that the steps of a plan with one corner break, each with what breaks it.
-pub fn broken(plan: &Plan, steps: &[StepSpec]) -> Vec<(Rule, String)> {
+pub fn broken(plan: &Plan, steps: &[PlannedStep]) -> Vec<(Rule, String)> {
     let job = Job::of(plan, steps);
     Rule::ALL
         .into_iter()
@@ -78,7 +78,7 @@ type Holds = Result<(), String>;
 
 struct Job<'a> {
     plan: &'a Plan,
-    steps: &'a [StepSpec],
+    steps: &'a [PlannedStep],
     corner: Corner,
     course: Course,
     /// Where every group stands before each step; what was never touched is not there.
@@ -91,15 +91,15 @@ fn check(holds: bool, why: impl FnOnce() -> String) -> Holds {
 }
 
 impl<'a> Job<'a> {
-    fn of(plan: &'a Plan, steps: &'a [StepSpec]) -> Self {
+    fn of(plan: &'a Plan, steps: &'a [PlannedStep]) -> Self {
         let mut now = BTreeMap::new();
         let mut before = Vec::new();
-        for spec in steps {
+        for planned in steps {
             before.push(now.clone());
-            for change in &spec.changes {
+            for change in &planned.changes {
                 now.insert(change.group, change.to);
             }
-            if let Form::Turn(group) = spec.form {
+            if let Form::Turn(group) = planned.form {
                 now.insert(group, ItemState::Done);
             }
         }
@@ -137,17 +137,24 @@ impl<'a> Job<'a> {
         self.course == Course::Replace
     }
 
-    fn places(&self, is: impl Fn(&StepSpec) -> bool) -> Vec<usize> {
+    fn places(&self, is: impl Fn(&PlannedStep) -> bool) -> Vec<usize> {
         let all = self.steps.iter().enumerate();
-        all.filter(|(_, spec)| is(spec)).map(|(at, _)| at).collect()
+        all.filter(|(_, planned)| is(planned))
+            .map(|(at, _)| at)
+            .collect()
     }
 
     fn step(&self, step: Step) -> Vec<usize> {
-        self.places(|spec| spec.key.step == step)
+        self.places(|planned| planned.key.step == step)
     }
 
     fn moves(&self, group: ItemKind, to: ItemState) -> Vec<usize> {
-        self.places(|spec| spec.changes.iter().any(|c| c.group == group && c.to == to))
+        self.places(|planned| {
+            planned
+                .changes
+                .iter()
+                .any(|c| c.group == group && c.to == to)
+        })
     }
 
     /// Where a group stands before a step; what was not touched is in place.
@@ -187,16 +194,17 @@ impl<'a> Job<'a> {
             if !group.is_fastener() {
                 continue;
             }
-            let touched = self.places(|spec| {
-                spec.form == Form::Turn(*group) || spec.changes.iter().any(|c| c.group == *group)
+            let touched = self.places(|planned| {
+                planned.form == Form::Turn(*group)
+                    || planned.changes.iter().any(|c| c.group == *group)
             });
             let last = touched.last().copied().unwrap_or_default();
             check(self.steps[last].form == Form::Turn(*group), || {
                 format!("{group:?} is last touched at {}", self.name(last))
             })?;
-            let first = self.places(|spec| spec.form == Form::Turn(*group))[0];
-            let card = self.places(|spec| spec.form == Form::Card(card_of(*group)));
-            check(card.first().is_some_and(|card| *card < first), || {
+            let first = self.places(|planned| planned.form == Form::Turn(*group))[0];
+            let spec = self.places(|planned| planned.form == Form::Spec(spec_of(*group)));
+            check(spec.first().is_some_and(|spec| *spec < first), || {
                 format!("no spec before {}", self.name(first))
             })?;
         }
@@ -204,8 +212,8 @@ impl<'a> Job<'a> {
     }
 
     fn turned(&self) -> Holds {
-        for (at, spec) in self.steps.iter().enumerate() {
-            let Form::Turn(group) = spec.form else {
+        for (at, planned) in self.steps.iter().enumerate() {
+            let Form::Turn(group) = planned.form else {
                 continue;
             };
             let state = self.state(at, group);
@@ -213,7 +221,7 @@ impl<'a> Job<'a> {
             check(started, || {
                 format!("{} turns what is {state:?}", self.name(at))
             })?;
-            for part in spec.key.step.row().rests_on {
+            for part in planned.key.step.row().rests_on {
                 let there = self.state(at, *part) == ItemState::Done;
                 check(there, || format!("{} without {part:?}", self.name(at)))?;
             }
@@ -222,8 +230,8 @@ impl<'a> Job<'a> {
     }
 
     fn possible(&self) -> Holds {
-        for (at, spec) in self.steps.iter().enumerate() {
-            for change in &spec.changes {
+        for (at, planned) in self.steps.iter().enumerate() {
+            for change in &planned.changes {
                 let state = self.state(at, change.group);
                 let comes_off = change.to == ItemState::Off;
                 // Of two guide pins one is off and one loosened before both come off.
@@ -333,14 +341,15 @@ impl<'a> Job<'a> {
     }
 
     fn read_first(&self) -> Holds {
-        let first = self.places(|spec| {
-            spec.changes.iter().any(|change| {
+        let first = self.places(|planned| {
+            planned.changes.iter().any(|change| {
                 let nut = change.group.holds_the_bearing() && change.to < ItemState::ByHand;
                 nut || change.group == ItemKind::Hub && change.to == ItemState::Off
             })
         });
-        let reads = self
-            .places(|spec| matches!(spec.form, Form::Round(set, _) if set.when == When::Before));
+        let reads = self.places(
+            |planned| matches!(planned.form, Form::Round(set, _) if set.when == When::Before),
+        );
         check(reads.len() >= 3, || {
             "fewer than three cycles before".to_owned()
         })?;
@@ -361,11 +370,11 @@ impl<'a> Job<'a> {
 
     fn agreed(&self) -> Holds {
         let agree = self.step(Step::Agree);
-        for (at, spec) in self.steps.iter().enumerate() {
-            let strips =
-                spec.phase == hubslate::trade::wheel_end::Phase::Strip && !spec.changes.is_empty();
+        for (at, planned) in self.steps.iter().enumerate() {
+            let strips = planned.phase == hubslate::trade::wheel_end::Phase::Strip
+                && !planned.changes.is_empty();
             let asked = agree.first().is_some_and(|agree| *agree < at);
-            let held = spec.holds.contains(&HoldPoint::Yes);
+            let held = planned.holds.contains(&HoldPoint::Yes);
             check(!strips || asked && held, || {
                 format!("{} without a yes", self.name(at))
             })?;
@@ -375,22 +384,22 @@ impl<'a> Job<'a> {
 
     fn shoved(&self) -> Holds {
         let mut stood = false;
-        for (at, spec) in self.steps.iter().enumerate() {
-            match spec.key.step {
+        for (at, planned) in self.steps.iter().enumerate() {
+            match planned.key.step {
                 Step::Shove => stood = true,
                 Step::Lower | Step::LoosenLugNuts | Step::LoosenAxleNut => stood = false,
                 // Chocks alone hold from here.
                 Step::ReleaseBrake => stood = false,
                 _ => {}
             }
-            let off = spec
+            let off = planned
                 .changes
                 .iter()
                 .any(|c| c.group == ItemKind::Wheel && c.to == ItemState::Off);
             check(!off || stood, || {
                 format!("{} without a shove", self.name(at))
             })?;
-            check(!off || spec.holds.contains(&HoldPoint::Stand), || {
+            check(!off || planned.holds.contains(&HoldPoint::Stand), || {
                 format!("{} does not wait for the shove", self.name(at))
             })?;
         }
@@ -416,8 +425,8 @@ impl<'a> Job<'a> {
 
     fn braked(&self) -> Holds {
         let fitted: &Fitted = &self.plan.fitted;
-        let opens = self.places(|spec| {
-            spec.changes.iter().any(|c| {
+        let opens = self.places(|planned| {
+            planned.changes.iter().any(|c| {
                 c.to < ItemState::ByHand
                     && matches!(
                         c.group,
@@ -509,8 +518,9 @@ impl<'a> Job<'a> {
         if !self.replaces() {
             return Ok(());
         }
-        let reads =
-            self.places(|spec| matches!(spec.form, Form::Round(set, _) if set.when == When::After));
+        let reads = self.places(
+            |planned| matches!(planned.form, Form::Round(set, _) if set.when == When::After),
+        );
         check(reads.len() == 3, || "no three cycles after".to_owned())?;
         for at in reads {
             for group in [
@@ -524,8 +534,8 @@ impl<'a> Job<'a> {
                 ItemKind::BallJoint,
                 ItemKind::TieRod,
             ] {
-                let at_spec = self.state(at, group) == ItemState::Done;
-                check(at_spec, || {
+                let at_planned = self.state(at, group) == ItemState::Done;
+                check(at_planned, || {
                     format!("{} with {group:?} loose", self.name(at))
                 })?;
             }
@@ -551,7 +561,7 @@ impl<'a> Job<'a> {
             Step::RigTip,
             Step::RigPush,
             Step::Round,
-            Step::CardPlayLimit,
+            Step::SpecPlayLimit,
             Step::HeatHere,
             Step::HeatOther,
             Step::BeforeDriving,
@@ -690,12 +700,12 @@ fn cautions(plan: &Plan, corner: Corner) -> Vec<(Step, &'static str)> {
     let not_ohms = plan.kind != Kind::BoltedDriven && plan.fitted.sensor != SpeedSensor::Passive;
     all.extend(not_ohms.then_some((Step::RouteSensor, "never by ohms")));
     if plan.start == Start::AtHome {
-        all.push((Step::CardSpindleNut, "No value from memory"));
+        all.push((Step::SpecSpindleNut, "No value from memory"));
     }
     all
 }
 
 /// The spec that a group of fasteners is turned to.
-pub fn card_of(group: ItemKind) -> CardItem {
-    hubslate::job::turn::card_item(group).expect("a fastener without a spec")
+pub fn spec_of(group: ItemKind) -> SpecItem {
+    hubslate::job::turn::spec_item(group).expect("a fastener without a spec")
 }

@@ -1,4 +1,4 @@
-//! One job with one entry of each kind that version 1 writes, and every shape of a card and of a
+//! One job with one entry of each kind that version 1 writes, and every shape of a spec and of a
 //! reply. Invented people, plates and documents.
 
 use hubslate::exchange::entry_digest;
@@ -9,9 +9,9 @@ use hubslate::job::entry::{
     AgainstLimit, Caption, Captioned, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
     Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, FaceFound, Gauging, HandedOver,
     Held, How, Inputs, KitItem, LogId, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo,
-    Proved, ReachFound, Reading, Remark, Reply, RotorFound, RunoutCard, RunoutReading, Scope,
-    Setup, ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessCard,
-    ThicknessReading, VehicleField, Voice, WaveFound,
+    Proved, ReachFound, Reading, Remark, Reply, RotorFound, RunoutReading, RunoutSpec, Scope,
+    Setup, ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessReading,
+    ThicknessSpec, VehicleField, Voice, WaveFound,
 };
 use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
@@ -22,7 +22,7 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, MishapKind, Position, SpecCard, TypedLever,
+    MishapKind, Position, Spec, SpecBody, SpecItem, SpecSource, TypedLever,
 };
 use hubslate::trade::money::{
     Billed, BilledFor, Invoice, Line, LineKind, TaxRounding, TaxRule, written_out,
@@ -61,7 +61,7 @@ pub fn entries() -> Vec<Entry> {
     whats.extend(at_the_end());
     whats.extend(round_a_face());
     whats.extend(through_a_rotor());
-    whats.extend(kept_as_bytes());
+    whats.extend(saved_as_bytes());
     whats.extend(between_shop_and_van());
     let id = |place: usize| format!("019c6c21-0e76-762b-b33a-{place:012x}");
     // The note is struck by the last entry.
@@ -76,7 +76,7 @@ pub fn entries() -> Vec<Entry> {
         let mut made = entry(LOG, &id(place), &after, what);
         made.n = 40 + u64::try_from(place).unwrap();
         made.at.utc_ms += 95_000 * i64::try_from(place).unwrap();
-        made.at.told = (place == 3).then_some(made.at.utc_ms - 3_600_000);
+        made.at.recorded = (place == 3).then_some(made.at.utc_ms - 3_600_000);
         entries.push(made);
     }
     entries
@@ -103,20 +103,20 @@ fn before_the_work() -> Vec<Event> {
         Event::Vehicle(VehicleField::Studs, "5".to_owned()),
         Event::Corners(vec![FRONT_LEFT, Corner::RearRight]),
     ];
-    let mut cards = parts::cards(
+    let mut specs = parts::specs(
         "Marlin Estate service book, wheel ends (invented)",
         "R. Okafor",
         parts::day(2026, 2, 16),
         Position::OnGround,
         parts::play("2.0", LengthUnit::Thou),
     );
-    cards.push(SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::NotFound {
+    specs.push(Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::NotFound {
             reason: "not in the wheel end chapter".to_owned(),
         },
     });
-    whats.extend(cards.into_iter().map(Event::Card));
+    whats.extend(specs.into_iter().map(Event::Spec));
     whats.push(Event::Missing(vec![
         KitItem::SpareNut,
         KitItem::PedalDepressor,
@@ -175,7 +175,7 @@ fn at_the_corner() -> Vec<Event> {
                 number: 1,
             },
             name: "brake hose bracket".to_owned(),
-            card: Some((
+            spec: Some((
                 Typed::parse("25", TorqueUnit::NewtonMetre).unwrap(),
                 "Marlin Estate service book, BR-9 (invented)".to_owned(),
             )),
@@ -309,22 +309,22 @@ fn round_a_face() -> Vec<Event> {
         left_out: None,
         ..read.clone()
     };
-    let card = RunoutCard {
+    let spec = RunoutSpec {
         surface: Surface::Rotor,
         most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
-        source: CardSource {
+        source: SpecSource {
             document: "Marlin Estate service book, brakes (invented)".to_owned(),
             page: "4-12".to_owned(),
             looked_up: parts::day(2026, 2, 16),
             who: "R. Okafor".to_owned(),
-            kept_because: None,
+            override_reason: None,
         },
     };
     vec![
         Event::Runout(read),
         Event::Runout(skipped),
-        Event::RunoutLimit(card.clone()),
-        Event::FaceFound(Box::new(said_of_a_face(&card))),
+        Event::RunoutLimit(spec.clone()),
+        Event::FaceFound(Box::new(said_of_a_face(&spec))),
         Event::Damage(FRONT_LEFT, Damage::Moisture),
         Event::CameBackFor(CameBackFor::Fitting),
         Event::Complaint(Complaint::Hum),
@@ -355,7 +355,7 @@ fn reach(estimate: f64) -> ReachFound {
 }
 
 /// A wobble over its limit, with two positions of the rotor.
-fn said_of_a_face(card: &RunoutCard) -> FaceFound {
+fn said_of_a_face(spec: &RunoutSpec) -> FaceFound {
     let degrees = |degrees| Some(Angle::new(degrees, AngleUnit::Degree).unwrap());
     let wave = |reach| WaveFound {
         reach: um(reach),
@@ -380,7 +380,7 @@ fn said_of_a_face(card: &RunoutCard) -> FaceFound {
         }),
         reach: Some(reach(80.0)),
         against: Some(AgainstLimit {
-            card: card.clone(),
+            spec: spec.clone(),
             judged: Some(Judged {
                 result: Guarded::ProvenOut,
                 conformance: 0.000_25,
@@ -395,7 +395,7 @@ fn said_of_a_face(card: &RunoutCard) -> FaceFound {
 }
 
 /// A rotor that is thick enough, at places that do not tell how much it varies.
-fn said_of_a_rotor(least: &ThicknessCard, variation: &ThicknessCard) -> RotorFound {
+fn said_of_a_rotor(least: &ThicknessSpec, variation: &ThicknessSpec) -> RotorFound {
     RotorFound {
         corner: FRONT_LEFT,
         run: 1,
@@ -407,14 +407,14 @@ fn said_of_a_rotor(least: &ThicknessCard, variation: &ThicknessCard) -> RotorFou
         thickest: um(22_030.0),
         varies: Err(Undetermined::NoSpare { more: 1 }),
         least: Some(AgainstLimit {
-            card: least.clone(),
+            spec: least.clone(),
             judged: Some(Judged {
                 result: Guarded::ProvenIn,
                 conformance: 0.999_75,
             }),
         }),
         variation: Some(AgainstLimit {
-            card: variation.clone(),
+            spec: variation.clone(),
             judged: None,
         }),
         next: RotorNext::MeasureAgain,
@@ -438,16 +438,16 @@ fn through_a_rotor() -> Vec<Event> {
         thickness: None,
         ..measured.clone()
     };
-    let limit = |bound, value: &str| ThicknessCard {
+    let limit = |bound, value: &str| ThicknessSpec {
         axle: Axle::Front,
         bound,
         value: Typed::parse(value, LengthUnit::Millimetre).unwrap(),
-        source: CardSource {
+        source: SpecSource {
             document: "Marlin Estate service book, brakes (invented)".to_owned(),
             page: "4-14".to_owned(),
             looked_up: parts::day(2026, 2, 16),
             who: "R. Okafor".to_owned(),
-            kept_because: None,
+            override_reason: None,
         },
     };
     let (least, variation) = (
@@ -473,7 +473,7 @@ fn through_a_rotor() -> Vec<Event> {
     ]
 }
 
-fn kept_as_bytes() -> Vec<Event> {
+fn saved_as_bytes() -> Vec<Event> {
     let said = |caption| {
         Event::Captioned(Captioned {
             sha256: entry_digest("a picture"),

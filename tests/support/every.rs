@@ -24,8 +24,8 @@ use hubslate::job::entry::{
     Caption, Captioned, Carried, Charge, Confirmation, Consent, DayTime, Decided, DialSetup,
     Discount, Due, DueKind, Ended, Ending, Entry, EntryId, Event, Gauging, HandedOver, Held, How,
     Inputs, KitItem, LogId, Money, Moved, Opened, Paid, PaidHow, Part, PersonField, Photo, Price,
-    Quantity, Reading, Remark, Reply, RunoutCard, RunoutReading, Scope, Setup, Shop, ShopRetorque,
-    Side, Signed, Slot, Stock, ThicknessCard, ThicknessReading, Timestamp, VehicleField, Voice,
+    Quantity, Reading, Remark, Reply, RunoutReading, RunoutSpec, Scope, Setup, Shop, ShopRetorque,
+    Side, Signed, Slot, Stock, ThicknessReading, ThicknessSpec, Timestamp, VehicleField, Voice,
 };
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::manual_item::Also;
@@ -36,8 +36,8 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
-    PropertyClass, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
+    Condition, MishapKind, Pattern, Position, Printed, PropertyClass, Spec, SpecBody, SpecItem,
+    SpecSource, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
 use hubslate::trade::money::{
     Billed, BilledFor, BilledLine, Estimate, Invoice, Line, LineKind, TaxRounding, TaxRule, TaxSum,
@@ -53,7 +53,7 @@ use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, Force, ForceUnit, Length, LengthUnit, MassUnit,
     TemperatureUnit, Torque, TorqueUnit, Typed,
 };
-use kit::{card, carried, source};
+use kit::{carried, source, spec};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -198,8 +198,8 @@ fn moved() -> impl Strategy<Value = Moved> {
 }
 
 fn also() -> impl Strategy<Value = Also> {
-    let card = option::of((typed(TorqueUnit::ALL), text()));
-    (item(), text(), card).prop_map(|(item, name, card)| Also { item, name, card })
+    let spec = option::of((typed(TorqueUnit::ALL), text()));
+    (item(), text(), spec).prop_map(|(item, name, spec)| Also { item, name, spec })
 }
 
 fn lever() -> impl Strategy<Value = TypedLever> {
@@ -291,7 +291,7 @@ fn due() -> impl Strategy<Value = Due> {
     })
 }
 
-fn told() -> impl Strategy<Value = Event> {
+fn recorded() -> impl Strategy<Value = Event> {
     let opened = (select(Start::ALL), option::of(text()));
     prop_oneof![
         opened.prop_map(|(start, practice)| Event::Opened(Opened { start, practice })),
@@ -300,7 +300,7 @@ fn told() -> impl Strategy<Value = Event> {
         text().prop_map(Event::Said),
         fact().prop_map(|(field, text)| Event::Vehicle(field, text)),
         vec(select(Corner::ALL), 0..5).prop_map(Event::Corners),
-        card().prop_map(Event::Card),
+        spec().prop_map(Event::Spec),
         vec(select(KitItem::ALL), 0..5).prop_map(Event::Missing),
         carried().prop_map(Event::Carried),
         (option::of(step()), text()).prop_map(|(step, text)| Event::Note(step, text)),
@@ -468,7 +468,7 @@ fn worked() -> impl Strategy<Value = Event> {
 
 /// Anything that can happen, of every kind that this version knows.
 pub fn what() -> impl Strategy<Value = Event> {
-    prop_oneof![told(), worked(), sent()]
+    prop_oneof![recorded(), worked(), sent()]
 }
 
 /// An entry of the job `log` around something that happened.
@@ -479,7 +479,7 @@ pub fn entry(log: &str, id: &str, after: &[&str], what: Event) -> Entry {
         at: Timestamp {
             utc_ms: 1_771_335_000_000,
             offset_min: -300,
-            told: None,
+            recorded: None,
         },
         by: "R. Okafor".to_owned(),
         device: "van-2".to_owned(),

@@ -38,9 +38,9 @@ pub(super) fn runout() -> impl Strategy<Value = RunoutReading> {
     )
 }
 
-pub(super) fn runout_card() -> impl Strategy<Value = RunoutCard> {
+pub(super) fn runout_spec() -> impl Strategy<Value = RunoutSpec> {
     let most = typed(LengthUnit::ALL);
-    (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutCard {
+    (select(Surface::ALL), most, source()).prop_map(|(surface, most, source)| RunoutSpec {
         surface,
         most,
         source,
@@ -62,10 +62,10 @@ fn thickness() -> impl Strategy<Value = ThicknessReading> {
     })
 }
 
-pub(super) fn thickness_card() -> impl Strategy<Value = ThicknessCard> {
+pub(super) fn thickness_spec() -> impl Strategy<Value = ThicknessSpec> {
     let of = (select(Axle::ALL), select(Bound::ALL));
     (of, typed(LengthUnit::ALL), source()).prop_map(|((axle, bound), value, source)| {
-        ThicknessCard {
+        ThicknessSpec {
             axle,
             bound,
             value,
@@ -78,9 +78,9 @@ pub(super) fn benched() -> impl Strategy<Value = Event> {
     let radius = typed(LengthUnit::ALL);
     prop_oneof![
         runout().prop_map(Event::Runout),
-        runout_card().prop_map(Event::RunoutLimit),
+        runout_spec().prop_map(Event::RunoutLimit),
         thickness().prop_map(Event::Thickness),
-        thickness_card().prop_map(Event::ThicknessLimit),
+        thickness_spec().prop_map(Event::ThicknessLimit),
         (select(Place::ALL), radius).prop_map(|(place, radius)| Event::TipRadius(place, radius)),
         (select(Corner::ALL), set_name(), typed(AngleUnit::ALL))
             .prop_map(|(corner, set, angle)| Event::TipAngle(corner, set, angle)),

@@ -5,7 +5,7 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::play::way::Difference;
 use hubslate::trade::play::{
     After, Against, BrakeHeld, Budget, Comparison, Component, Conformity, Evidence, Felt, Figures,
-    Ground, Heat, Limit, LimitSource, Mark, Road, Source, StopSign, Test, WhyNot,
+    Ground, Heat, Limit, LimitSource, ReadingFlag, Road, Source, StopSign, Test, WhyNot,
 };
 use hubslate::trade::vehicle::Corner;
 use hubslate::units::{Length, LengthUnit};
@@ -20,8 +20,8 @@ use super::way;
 fn figures() -> impl Strategy<Value = Figures> {
     let parts = (0_u32..90_000, 1_u32..90_000, 0_u32..90_000, 1_u32..90_000);
     let source = select(vec![LimitSource::Manufacturer, LimitSource::House]);
-    let told = (way(), source, 1_usize..7, 0_u8..10, option::of(1_u32..900));
-    (parts, told).prop_map(|((play, u, limit, g), (way, source, cycles, kind, dof))| {
+    let recorded = (way(), source, 1_usize..7, 0_u8..10, option::of(1_u32..900));
+    (parts, recorded).prop_map(|((play, u, limit, g), (way, source, cycles, kind, dof))| {
         let um = |um: u32| Length::new(f64::from(um) / 1000.0, LengthUnit::Micrometre).unwrap();
         // As they are stored: whole nanometres, and so exactly what reads back.
         let um = |n| Length::new((um(n).mm() * 1e6).round() / 1e6, LengthUnit::Millimetre).unwrap();
@@ -55,7 +55,7 @@ fn figures() -> impl Strategy<Value = Figures> {
             6 => Conformity::NoMovementSeen { resolution: um(u) },
             8 => Conformity::TightNotProven(comparison),
             9 => Conformity::TightProven(comparison),
-            _ => Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack)),
+            _ => Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::NutSlack)),
         };
         Figures {
             play: um(play),
@@ -118,10 +118,10 @@ pub fn inputs() -> impl Strategy<Value = Box<Inputs>> {
         evidence,
         grounds,
     )
-        .prop_map(|(sets, joined, told, rests_on)| {
-            let (roughness, noise, felt, brake_held, road, heat, stop_signs, not_done) = told;
+        .prop_map(|(sets, joined, recorded, rests_on)| {
+            let (roughness, noise, felt, brake_held, road, heat, stop_signs, not_done) = recorded;
             let evidence = Evidence {
-                card_apart: felt.map(|_| WhyNot::Way(Difference::Rig)),
+                spec_apart: felt.map(|_| WhyNot::Way(Difference::Rig)),
                 roughness,
                 noise,
                 felt,

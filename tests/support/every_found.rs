@@ -9,7 +9,7 @@ use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::runout::{Form, Next, RotorNext, Undetermined};
 use hubslate::units::{Angle, Length};
 
-use super::bench::{runout_card, thickness_card};
+use super::bench::{runout_spec, thickness_spec};
 use super::*;
 
 /// Whole nanometres, and so exactly what reads back.
@@ -40,13 +40,13 @@ fn reach() -> impl Strategy<Value = ReachFound> {
 }
 
 fn against<C: std::fmt::Debug>(
-    card: impl Strategy<Value = C>,
+    spec: impl Strategy<Value = C>,
 ) -> impl Strategy<Value = AgainstLimit<C>> {
     let judged = (select(Guarded::ALL), 0_u32..=1000).prop_map(|(result, chance)| Judged {
         result,
         conformance: f64::from(chance) / 1e3,
     });
-    (card, option::of(judged)).prop_map(|(card, judged)| AgainstLimit { card, judged })
+    (spec, option::of(judged)).prop_map(|(spec, judged)| AgainstLimit { spec, judged })
 }
 
 fn why_open() -> impl Strategy<Value = Undetermined> {
@@ -88,7 +88,7 @@ fn face() -> impl Strategy<Value = FaceFound> {
     let shape = prop_oneof![shape().prop_map(Ok), why_open().prop_map(Err)];
     let read = (nanometres(), option::of(nanometres()));
     let positions = (select(Basis::ALL), vec((0_u8..10, reach()), 1..4));
-    let reached = (option::of(reach()), option::of(against(runout_card())));
+    let reached = (option::of(reach()), option::of(against(runout_spec())));
     let next = select(Next::ALL);
     (of, read, shape, reached, option::of(positions), next).prop_map(
         |(of, (tir, closure), shape, (reach, against), positions, next)| {
@@ -114,7 +114,7 @@ fn rotor() -> impl Strategy<Value = RotorFound> {
     let of = (select(Corner::ALL), 1_u8..=255, 1_u32..9, 1_u8..=24);
     let read = (nanometres(), nanometres(), nanometres(), nanometres());
     let varies = prop_oneof![reach().prop_map(Ok), why_open().prop_map(Err)];
-    let limit = || option::of(against(thickness_card()));
+    let limit = || option::of(against(thickness_spec()));
     (of, read, varies, limit(), limit(), select(RotorNext::ALL)).prop_map(
         |(of, (thinnest, thickest, u, guard_band), varies, least, variation, next)| {
             let (corner, run, rules, place) = of;

@@ -1,4 +1,4 @@
-//! Whatever can stand on a card or lie in a van.
+//! Whatever can stand on a spec or lie in a van.
 
 use super::*;
 
@@ -59,15 +59,17 @@ fn upkeep() -> impl Strategy<Value = Upkeep> {
     })
 }
 
-pub(super) fn source() -> impl Strategy<Value = CardSource> {
+pub(super) fn source() -> impl Strategy<Value = SpecSource> {
     let words = (text(), text(), text(), option::of(text()));
-    (words, 0_u64..40_000).prop_map(|((document, page, who, kept_because), days)| CardSource {
-        document,
-        page,
-        looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
-        who,
-        kept_because,
-    })
+    (words, 0_u64..40_000).prop_map(
+        |((document, page, who, override_reason), days)| SpecSource {
+            document,
+            page,
+            looked_up: NaiveDate::from_ymd_opt(1990, 1, 1).unwrap() + Days::new(days),
+            who,
+            override_reason,
+        },
+    )
 }
 
 fn printed() -> impl Strategy<Value = Printed> {
@@ -88,7 +90,7 @@ fn printed() -> impl Strategy<Value = Printed> {
         })
 }
 
-pub(super) fn card() -> impl Strategy<Value = SpecCard> {
+pub(super) fn spec() -> impl Strategy<Value = Spec> {
     let stage = prop_oneof![
         typed(TorqueUnit::ALL).prop_map(Stage::Torque),
         typed(AngleUnit::ALL).prop_map(Stage::Angle),
@@ -104,7 +106,7 @@ pub(super) fn card() -> impl Strategy<Value = SpecCard> {
     );
     let body = prop_oneof![
         torque.prop_map(
-            |(stages, position, conditions, printed, source)| CardBody::Torque(TorqueBody {
+            |(stages, position, conditions, printed, source)| SpecBody::Torque(TorqueBody {
                 stages,
                 position,
                 conditions,
@@ -118,13 +120,13 @@ pub(super) fn card() -> impl Strategy<Value = SpecCard> {
             way(),
             source()
         )
-            .prop_map(|(most, least, way, source)| CardBody::Play {
+            .prop_map(|(most, least, way, source)| SpecBody::Play {
                 most,
                 least,
                 way,
                 source
             }),
-        text().prop_map(|reason| CardBody::NotFound { reason }),
+        text().prop_map(|reason| SpecBody::NotFound { reason }),
     ];
-    (select(CardItem::ALL), body).prop_map(|(item, body)| SpecCard { item, body })
+    (select(SpecItem::ALL), body).prop_map(|(item, body)| Spec { item, body })
 }

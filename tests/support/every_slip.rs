@@ -56,14 +56,14 @@ pub(super) fn slip() -> impl Strategy<Value = Slip> {
         (select(Ending::ALL), option::of(select(Charge::ALL)))
             .prop_map(|(ending, charge)| Event::Ended(Ended { ending, charge })),
     ];
-    let first = (vehicle, corners, vec(card().prop_map(Event::Card), 0..4));
+    let first = (vehicle, corners, vec(spec().prop_map(Event::Spec), 0..4));
     let then = (vec(loose, 0..3), reading, vec(rest, 0..5));
     (uuid(), hex(), first, then).prop_map(|(job, digest, first, then)| {
-        let (vehicle, corners, cards) = first;
+        let (vehicle, corners, specs) = first;
         let vehicle = vehicle
             .into_iter()
             .map(|(field, text)| Event::Vehicle(field, text));
-        let mut facts: Vec<Event> = vehicle.chain([corners]).chain(cards).collect();
+        let mut facts: Vec<Event> = vehicle.chain([corners]).chain(specs).collect();
         facts.extend([then.0, then.1, then.2].into_iter().flatten());
         Slip { job, digest, facts }
     })

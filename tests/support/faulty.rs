@@ -92,11 +92,11 @@ async fn a_moment() {
 }
 
 impl Bytes for Faulty {
-    async fn put(&self, sha256: &str, kept: Photo) -> Result<(), StoreError> {
+    async fn put(&self, sha256: &str, saved: Photo) -> Result<(), StoreError> {
         self.calls.borrow_mut().push("bytes begin");
         a_moment().await;
         Self::fault(&self.bytes_fault)?;
-        self.journal.put_photo(sha256, kept);
+        self.journal.put_photo(sha256, saved);
         self.calls.borrow_mut().push("bytes are durable");
         Ok(())
     }

@@ -91,7 +91,7 @@ impl Gauge {
         }
     }
 
-    /// A limit of about 0.05 mm. Cards do not print their limits where a dial has its marks: a
+    /// A limit of about 0.05 mm. Specs do not print their limits where a dial has its marks: a
     /// seed's limit lies anywhere in one division, which makes two readings to the division the
     /// triangle that the budget takes them for.
     pub fn limit(&self, seed: u64) -> f64 {

@@ -2,18 +2,18 @@
 
 use hubslate::job::entry::{Event, Moved, Quantity, Reply, Signed};
 use hubslate::job::{JobState, group_items};
-use hubslate::trade::fastening::CardItem;
-use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, Measured, StepKey, StepSpec};
+use hubslate::trade::fastening::SpecItem;
+use hubslate::trade::wheel_end::{Form, Item, ItemKind, ItemState, Measured, PlannedStep, StepKey};
 
 /// What a key of a step writes: the answer, and what it does to the loose list.
-pub fn done(sheet: &JobState, spec: &StepSpec, reply: Reply) -> Vec<Event> {
-    let mut whats = vec![Event::Answered(spec.key, reply)];
-    for change in &spec.changes {
-        let all = group_items(sheet, spec.key.corner.unwrap(), change.group);
+pub fn done(sheet: &JobState, planned: &PlannedStep, reply: Reply) -> Vec<Event> {
+    let mut whats = vec![Event::Answered(planned.key, reply)];
+    for change in &planned.changes {
+        let all = group_items(sheet, planned.key.corner.unwrap(), change.group);
         let items = all
             .into_iter()
             .filter(|item| change.only.is_none_or(|only| only == item.number));
-        whats.push(moved(spec.key, items.collect(), change.to));
+        whats.push(moved(planned.key, items.collect(), change.to));
     }
     whats
 }
@@ -46,14 +46,14 @@ pub fn fits(form: &Form, reply: &Reply) -> bool {
     }
 }
 
-/// The card by which a group is tightened.
-pub fn card_of(group: ItemKind) -> CardItem {
+/// The spec by which a group is tightened.
+pub fn spec_of(group: ItemKind) -> SpecItem {
     match group {
-        ItemKind::AxleNut => CardItem::AxleNut,
-        ItemKind::HubBolts => CardItem::HubBolts,
-        ItemKind::BracketBolts => CardItem::BracketBolts,
-        ItemKind::CaliperPins => CardItem::CaliperPins,
-        ItemKind::LugNuts => CardItem::LugNuts,
+        ItemKind::AxleNut => SpecItem::AxleNut,
+        ItemKind::HubBolts => SpecItem::HubBolts,
+        ItemKind::BracketBolts => SpecItem::BracketBolts,
+        ItemKind::CaliperPins => SpecItem::CaliperPins,
+        ItemKind::LugNuts => SpecItem::LugNuts,
         other => panic!("{} is no fastener", other.code()),
     }
 }

@@ -1,11 +1,11 @@
-//! Invented cards, instruments, prices and answers, for stories and for single entries.
+//! Invented specs, instruments, prices and answers, for stories and for single entries.
 
 use chrono::NaiveDate;
 use hubslate::job::entry::{Carried, Money, Price, Quantity, Reply};
 use hubslate::job::kit::MoreKit;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
-    Upkeep, Wrench,
+    Condition, Position, Printed, Spec, SpecBody, SpecItem, SpecSource, Stage, TorqueBody, Upkeep,
+    Wrench,
 };
 use hubslate::trade::money::{Estimate, Line, LineKind, TaxRounding, TaxRule};
 use hubslate::trade::play::{Dial, Way};
@@ -13,31 +13,31 @@ use hubslate::units::{
     AngleUnit, Decimal, DistanceUnit, LengthUnit, TemperatureUnit, Torque, TorqueUnit, Typed,
 };
 
-/// A spec card for each fastener out of one invented document, and one for the play.
-pub fn cards(
+/// A spec spec for each fastener out of one invented document, and one for the play.
+pub fn specs(
     document: &str,
     who: &str,
     looked_up: NaiveDate,
     position: Position,
     limit: Play,
-) -> Vec<SpecCard> {
-    let source = |page: &str| CardSource {
+) -> Vec<Spec> {
+    let source = |page: &str| SpecSource {
         document: document.to_owned(),
         page: page.to_owned(),
         looked_up,
         who: who.to_owned(),
-        kept_because: None,
+        override_reason: None,
     };
     let torque = |item, torques: &[&str], angle: Option<&str>, conditions: &[Condition], page| {
         let stages = torques
             .iter()
             .map(|text| Stage::Torque(Typed::parse(text, TorqueUnit::NewtonMetre).unwrap()));
         let angle = angle.map(|text| Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap()));
-        SpecCard {
+        Spec {
             item,
-            body: CardBody::Torque(TorqueBody {
+            body: SpecBody::Torque(TorqueBody {
                 stages: stages.chain(angle).collect(),
-                position: (item == CardItem::AxleNut).then_some(position),
+                position: (item == SpecItem::AxleNut).then_some(position),
                 conditions: conditions.to_vec(),
                 printed: Printed::default(),
                 source: source(page),
@@ -47,28 +47,28 @@ pub fn cards(
     let (dry, new) = (Condition::Dry, Condition::NewFastener);
     vec![
         torque(
-            CardItem::AxleNut,
+            SpecItem::AxleNut,
             &["200"],
             None,
             &[new, Condition::Stake],
             "WE-12",
         ),
-        torque(CardItem::HubBolts, &["60"], Some("45"), &[new], "WE-14"),
+        torque(SpecItem::HubBolts, &["60"], Some("45"), &[new], "WE-14"),
         torque(
-            CardItem::BracketBolts,
+            SpecItem::BracketBolts,
             &["110"],
             None,
             &[Condition::Threadlocker],
             "BR-6",
         ),
-        torque(CardItem::CaliperPins, &["35"], None, &[], "BR-7"),
-        torque(CardItem::LugNuts, &["120"], None, &[dry], "WH-2"),
-        SpecCard {
-            item: CardItem::PlayLimit,
+        torque(SpecItem::CaliperPins, &["35"], None, &[], "BR-7"),
+        torque(SpecItem::LugNuts, &["120"], None, &[dry], "WH-2"),
+        Spec {
+            item: SpecItem::PlayLimit,
             body: match limit {
-                CardBody::Play {
+                SpecBody::Play {
                     most, least, way, ..
-                } => CardBody::Play {
+                } => SpecBody::Play {
                     most,
                     least,
                     way,
@@ -80,24 +80,24 @@ pub fn cards(
     ]
 }
 
-/// What a card of the play says; its source is filled in by [`cards`].
-pub type Play = CardBody;
+/// What a spec of the play says; its source is filled in by [`specs`].
+pub type Play = SpecBody;
 
 /// A limit by the default method at the hub centre.
 pub fn play(most: &str, unit: LengthUnit) -> Play {
-    CardBody::Play {
+    SpecBody::Play {
         least: None,
         most: Typed::parse(most, unit).unwrap(),
         way: Way {
             rig: None,
             ..Way::DEFAULT
         },
-        source: CardSource {
+        source: SpecSource {
             document: String::new(),
             page: String::new(),
             looked_up: day(2026, 1, 1),
             who: String::new(),
-            kept_because: None,
+            override_reason: None,
         },
     }
 }

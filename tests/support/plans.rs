@@ -1,6 +1,6 @@
 //! Every combination of the facts that a procedure depends on.
 
-use hubslate::trade::fastening::CardItem;
+use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
     CornerPlan, Course, Fitted, ItemKind, Kind, LOOKS, NutPosition, Plan, Sign, Start,
@@ -114,19 +114,19 @@ pub fn each_settled_plan(mut test: impl FnMut(&Plan)) {
     assert!(tested > 1_000, "only {tested} plans");
 }
 
-/// The card that a group of fasteners is turned to.
-pub fn card_of(group: ItemKind) -> CardItem {
+/// The spec that a group of fasteners is turned to.
+pub fn spec_of(group: ItemKind) -> SpecItem {
     match group {
-        ItemKind::AxleNut => CardItem::AxleNut,
-        ItemKind::HubBolts => CardItem::HubBolts,
-        ItemKind::BracketBolts => CardItem::BracketBolts,
-        ItemKind::CaliperPins => CardItem::CaliperPins,
-        ItemKind::LugNuts => CardItem::LugNuts,
-        ItemKind::SpindleNut => CardItem::SpindleNut,
-        ItemKind::LockNut => CardItem::LockNut,
-        ItemKind::StrutBolts => CardItem::StrutBolts,
-        ItemKind::BallJoint => CardItem::BallJoint,
-        ItemKind::TieRod => CardItem::TieRod,
+        ItemKind::AxleNut => SpecItem::AxleNut,
+        ItemKind::HubBolts => SpecItem::HubBolts,
+        ItemKind::BracketBolts => SpecItem::BracketBolts,
+        ItemKind::CaliperPins => SpecItem::CaliperPins,
+        ItemKind::LugNuts => SpecItem::LugNuts,
+        ItemKind::SpindleNut => SpecItem::SpindleNut,
+        ItemKind::LockNut => SpecItem::LockNut,
+        ItemKind::StrutBolts => SpecItem::StrutBolts,
+        ItemKind::BallJoint => SpecItem::BallJoint,
+        ItemKind::TieRod => SpecItem::TieRod,
         other => panic!("{other:?} has no card"),
     }
 }

@@ -1,11 +1,11 @@
 //! Runs round a face and rotors under a micrometer, by chance: every surface, shape and limit.
 
 use hubslate::job::entry::{
-    Event, Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading, VehicleField,
+    Event, Gauging, RunoutReading, RunoutSpec, Setup, ThicknessReading, ThicknessSpec, VehicleField,
 };
 use hubslate::job::{fold, runout};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::CardSource;
+use hubslate::trade::fastening::SpecSource;
 use hubslate::trade::runout::{Bound, LeftOut, Micrometer, Surface};
 use hubslate::trade::wheel_end::{ItemKind, Step};
 use hubslate::units::{AngleUnit, Decimal, LengthUnit, Typed};
@@ -31,7 +31,7 @@ impl RandomJob {
         for surface in Surface::ALL {
             if self.chance.often(60) {
                 let text = self.chance.of(&["0.02", "0.05", "0.10", "0.15"]);
-                self.tap(vec![Event::RunoutLimit(RunoutCard {
+                self.tap(vec![Event::RunoutLimit(RunoutSpec {
                     surface: *surface,
                     most: Typed::parse(text, LengthUnit::Millimetre).unwrap(),
                     source: source(),
@@ -129,7 +129,7 @@ impl RandomJob {
             let around = (gone / face).trunc() as i32;
             let turns = around - *first.get_or_insert(around);
             // A fine dial goes round unseen, so that its turns are asked.
-            let told = self.chance.often(if division < 0.5 { 98 } else { 10 });
+            let recorded = self.chance.often(if division < 0.5 { 98 } else { 10 });
             let text = format!("{needle:.1}");
             let skipped = place > 1 && self.chance.often(4);
             let left_out = self.chance.often(4).then_some(LeftOut::StudHole);
@@ -143,7 +143,7 @@ impl RandomJob {
                 angle,
                 radius: radius.clone(),
                 divisions: (!skipped).then(|| Decimal::parse(&text).unwrap()),
-                turns: (!skipped && told).then_some(turns),
+                turns: (!skipped && recorded).then_some(turns),
                 dial: other.filter(|_| place == last).unwrap_or(dial),
                 left_out,
             })]);
@@ -169,7 +169,7 @@ impl RandomJob {
                 } else {
                     metric
                 };
-                self.tap(vec![Event::ThicknessLimit(ThicknessCard {
+                self.tap(vec![Event::ThicknessLimit(ThicknessSpec {
                     axle: HERE.axle(),
                     bound,
                     value: Typed::parse(text, unit).unwrap(),
@@ -210,12 +210,12 @@ impl Truth {
     }
 }
 
-fn source() -> CardSource {
-    CardSource {
+fn source() -> SpecSource {
+    SpecSource {
         document: "Practice pages (invented)".to_owned(),
         page: "2".to_owned(),
         looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
         who: "P. Nobody".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }

@@ -9,7 +9,7 @@ mod bench;
 mod sets;
 
 use hubslate::exchange::wire::{decode, encode};
-use hubslate::exchange::{KeptText, LogKind, digest, export};
+use hubslate::exchange::{LogKind, SavedText, digest, export};
 use hubslate::job::dial_setup::{recorded, required};
 use hubslate::job::entry::{
     Carried, Due, DueKind, Entry, Event, HandedOver, Moved, Opened, PersonField, Quantity, Reading,
@@ -21,7 +21,7 @@ use hubslate::job::proof::owed;
 use hubslate::job::{fold, found};
 use hubslate::slate::{Pen, compose, log_id};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+use hubslate::trade::fastening::{Spec, SpecBody, SpecItem, SpecSource};
 use hubslate::trade::play::{Dial, DialKind, Felt, Method, Place, Rig, Way};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{
@@ -32,9 +32,9 @@ use hubslate::units::{
 };
 
 /// The record of an entry's text.
-pub fn kept(text: &str) -> KeptText {
+pub fn saved(text: &str) -> SavedText {
     let entry = decode(text).unwrap();
-    KeptText {
+    SavedText {
         log: entry.log.0,
         id: entry.id.0,
         text: text.to_owned(),
@@ -110,7 +110,7 @@ impl RandomJob {
                 n: 1 + chance.below(5_000),
                 utc_ms,
                 offset_min: chance.of(&[-300, 0, 60, 330]),
-                told: None,
+                recorded: None,
                 chance: [0; 10],
             },
             chance,
@@ -159,8 +159,8 @@ impl RandomJob {
     }
 
     /// Its records, as a phone keeps them.
-    pub fn records(&self) -> Vec<KeptText> {
-        self.texts().iter().map(|text| kept(text)).collect()
+    pub fn records(&self) -> Vec<SavedText> {
+        self.texts().iter().map(|text| saved(text)).collect()
     }
 
     pub fn texts(&self) -> Vec<String> {
@@ -200,10 +200,10 @@ impl RandomJob {
 
     /// Something drawn beside the rest, which is the same with it and without.
     fn aside<T>(&mut self, draw: impl FnOnce(&mut Self) -> T) -> T {
-        let kept = self.chance.0;
-        self.chance.0 = !kept;
+        let saved = self.chance.0;
+        self.chance.0 = !saved;
         let drawn = draw(self);
-        self.chance.0 = kept;
+        self.chance.0 = saved;
         drawn
     }
 
@@ -232,8 +232,8 @@ impl RandomJob {
 
     fn before(&mut self) {
         if self.chance.often(85) {
-            let card = self.card();
-            self.tap(vec![Event::Card(card)]);
+            let spec = self.spec();
+            self.tap(vec![Event::Spec(spec)]);
         }
         if self.chance.often(95) {
             let dial = self.dial();

@@ -3,13 +3,13 @@
 use super::*;
 
 impl RandomJob {
-    pub(super) fn card(&mut self) -> SpecCard {
-        let source = CardSource {
+    pub(super) fn spec(&mut self) -> Spec {
+        let source = SpecSource {
             document: "Practice pages (invented)".to_owned(),
             page: "1".to_owned(),
             looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
             who: "P. Nobody".to_owned(),
-            kept_because: None,
+            override_reason: None,
         };
         let (text, unit) = self.chance.of(&[
             ("0.05", LengthUnit::Millimetre),
@@ -27,11 +27,11 @@ impl RandomJob {
             way = self.other(way);
         }
         let body = if self.chance.often(15) {
-            CardBody::NotFound {
+            SpecBody::NotFound {
                 reason: "not in the pages".to_owned(),
             }
         } else {
-            CardBody::Play {
+            SpecBody::Play {
                 // In a quarter of the jobs the bearing is set with play; some windows are none.
                 least: self.aside(|job| {
                     let least = job.chance.of(&["0.02", "0.05", "1", "0.001"]);
@@ -43,8 +43,8 @@ impl RandomJob {
                 source,
             }
         };
-        SpecCard {
-            item: CardItem::PlayLimit,
+        Spec {
+            item: SpecItem::PlayLimit,
             body,
         }
     }
@@ -109,7 +109,7 @@ impl RandomJob {
         let graduation = dial.graduation().in_unit(LengthUnit::Millimetre);
         let most = (0.16 / graduation).min(face * 0.3) * 10.0;
         let nothing = self.chance.often(15);
-        // About the limits that the cards give, so that two sets can disagree.
+        // About the limits that the specs give, so that two sets can disagree.
         let near = |job: &mut Self| (job.chance.often(60), job.chance.below(4));
         let (is_near, off) = self.aside(near);
         let play = match (nothing, name.nth == 2 && is_near) {
@@ -134,10 +134,10 @@ impl RandomJob {
                 pull -= face.copysign(pull);
             }
             // A fine dial goes round unseen, so that its turns are asked.
-            let told = self.chance.often(if graduation < 0.005 { 90 } else { 10 });
+            let reported = self.chance.often(if graduation < 0.005 { 90 } else { 10 });
             let typed = |divisions: f64| Decimal::parse(&format!("{divisions:.1}")).unwrap();
             let reading = |side, divisions| {
-                let turns = (side == Side::Pull && told).then_some(turns);
+                let turns = (side == Side::Pull && reported).then_some(turns);
                 Event::Reading(Reading {
                     corner: HERE,
                     set: name,

@@ -48,7 +48,7 @@ impl Phone {
             n: self.n,
             utc_ms: self.clock,
             offset_min: -300,
-            told: None,
+            recorded: None,
             chance,
         }
     }

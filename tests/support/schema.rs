@@ -18,13 +18,13 @@ use hubslate::trade::answer::Answer;
 use hubslate::trade::damage::{CameBackFor, Damage};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
-    CardItem, Condition, MishapKind, Pattern, Position, PropertyClass,
+    Condition, MishapKind, Pattern, Position, PropertyClass, SpecItem,
 };
 use hubslate::trade::money::{BilledFor, LineKind, TaxRounding};
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{
-    Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Mark, Method, Place,
-    Rig, Road, Source, StopSign, Test,
+    Against, BrakeHeld, Decision, DialKind, Felt, Ground, Heat, LimitSource, Method, Place,
+    ReadingFlag, Rig, Road, Source, StopSign, Test,
 };
 use hubslate::trade::runout::{Bound, Form, LeftOut, Micrometer, Next, RotorNext, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -80,7 +80,7 @@ const WHY_OPEN: [&str; 3] = ["rank", "bunched", "no_spare"];
 /// How ways differ, and every mark.
 fn why_not() -> Vec<String> {
     let ways = ["method", "place", "rig", "force"].map(str::to_owned);
-    ways.into_iter().chain(codes(Mark::ALL)).collect()
+    ways.into_iter().chain(codes(ReadingFlag::ALL)).collect()
 }
 
 /// Every closed set of words that a file of version 1 can hold.
@@ -94,7 +94,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("because", codes(NotDoneReason::ALL)),
         ("bound", codes(Bound::ALL)),
         ("caption_word", codes(CaptionWord::ALL)),
-        ("card_item", codes(CardItem::ALL)),
+        ("spec_item", codes(SpecItem::ALL)),
         ("charge", codes(Charge::ALL)),
         ("check", codes(Check::ALL)),
         ("condition", codes(Condition::ALL)),
@@ -244,7 +244,7 @@ fn a_job_with_every_kind_and_every_sample_fits_the_schema() {
         "job-1",
         "job-1-flow",
         "job-1-found",
-        "job-1-kept",
+        "job-1-saved",
         "job-1-paper",
         "job-1-proved",
         "job-1-runout",

@@ -4,13 +4,13 @@ use std::collections::BTreeMap;
 
 use hubslate::job::entry::{Ending, PersonField, Price, Reply, VehicleField};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, Position};
+use hubslate::trade::fastening::{Position, SpecBody};
 use hubslate::trade::play::{Dial, Felt};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Choice, NotDoneReason, Start, When};
 use hubslate::units::LengthUnit;
 
-use crate::parts::{cards, carried, day, estimate, fahrenheit, miles, play, price};
+use crate::parts::{carried, day, estimate, fahrenheit, miles, play, price, specs};
 use crate::story::Story;
 
 /// Front left hums and rocks; the hub is replaced and the new one proven.
@@ -45,7 +45,7 @@ pub fn replaced_hub() -> Story {
         persons: Vec::new(),
         vehicle: facts("Marlin Estate 2.0, 2019 (invented)"),
         corners: vec![Corner::FrontLeft],
-        cards: cards(
+        specs: specs(
             "Marlin Estate service book, wheel ends (invented)",
             "R. Okafor",
             day(2026, 2, 16),
@@ -69,7 +69,7 @@ pub fn replaced_hub() -> Story {
         )]),
         yes: true,
         part: ("MX-4410-H (invented)", "lot 25-48"),
-        pictures: true,
+        photos: true,
         ending: Ending::Finished,
     }
 }
@@ -89,7 +89,7 @@ pub fn declined_stop() -> Story {
         ("spin_hand", Reply::Picked(Choice::RoughNoisy)),
         ("other_side", Reply::Picked(Choice::OtherTighter)),
     ]);
-    let not_found = CardBody::NotFound {
+    let not_found = SpecBody::NotFound {
         reason: "No figure of play in the wheel end chapter; looked through it twice.".to_owned(),
     };
     Story {
@@ -104,7 +104,7 @@ pub fn declined_stop() -> Story {
         persons: Vec::new(),
         vehicle: facts("Tarn Hatch 1.6, 2018 (invented)"),
         corners: vec![Corner::FrontRight],
-        cards: cards(
+        specs: specs(
             "Tarn Hatch workshop pages (invented)",
             "T. Lindqvist",
             day(2026, 2, 18),
@@ -122,7 +122,7 @@ pub fn declined_stop() -> Story {
         )]),
         yes: false,
         part: ("", ""),
-        pictures: false,
+        photos: false,
         ending: Ending::Declined,
     }
 }
@@ -159,7 +159,7 @@ pub fn nothing_wrong() -> Story {
         ],
         vehicle: facts("Marlin Estate 2.0, 2020 (invented)"),
         corners: vec![Corner::FrontRight],
-        cards: cards(
+        specs: specs(
             "Marlin Estate service book, wheel ends (invented)",
             "R. Okafor",
             day(2026, 2, 24),
@@ -177,7 +177,7 @@ pub fn nothing_wrong() -> Story {
         )]),
         yes: false,
         part: ("", ""),
-        pictures: false,
+        photos: false,
         ending: Ending::NothingWrong,
     }
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use hubslate::job::entry::{Carried, Ending, PersonField, Price, Reply, VehicleField};
-use hubslate::trade::fastening::{CardItem, SpecCard};
+use hubslate::trade::fastening::{Spec, SpecItem};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Start, StepKey, When};
 
@@ -27,8 +27,8 @@ pub struct Story {
     pub vehicle: Vec<(VehicleField, &'static str)>,
     /// The corners.
     pub corners: Vec<Corner>,
-    /// The spec cards.
-    pub cards: Vec<SpecCard>,
+    /// The spec specs.
+    pub specs: Vec<Spec>,
     /// The instruments.
     pub carried: Carried,
     /// The price.
@@ -46,7 +46,7 @@ pub struct Story {
     /// The number and the lot of the new part.
     pub part: (&'static str, &'static str),
     /// Whether pictures were taken.
-    pub pictures: bool,
+    pub photos: bool,
     /// How the job ends.
     pub ending: Ending,
 }
@@ -61,13 +61,13 @@ impl Story {
         reply.cloned()
     }
 
-    /// The card of an item; a card that is faulty is no card.
-    pub fn card(&self, item: CardItem) -> SpecCard {
-        let card = self.cards.iter().find(|card| card.item == item);
-        let card = card
+    /// The spec of an item; a spec that is faulty is no spec.
+    pub fn spec(&self, item: SpecItem) -> Spec {
+        let spec = self.specs.iter().find(|spec| spec.item == item);
+        let spec = spec
             .unwrap_or_else(|| panic!("no card {}", item.code()))
             .clone();
-        assert_eq!(card.fault(), None);
-        card
+        assert_eq!(spec.fault(), None);
+        spec
     }
 }

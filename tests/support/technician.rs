@@ -8,11 +8,12 @@ use hubslate::job::entry::{
 use hubslate::job::{JobState, group_items, next, plan};
 use hubslate::trade::answer::Answer;
 use hubslate::trade::fastening::{
-    CardBody, CardItem, CardSource, Printed, SpecCard, Stage, TorqueBody,
+    Printed, Spec, SpecBody, SpecItem, SpecSource, Stage, TorqueBody,
 };
 use hubslate::trade::play::{Decision, Dial, Felt, Way};
 use hubslate::trade::wheel_end::{
-    Change, Form, ItemKind, Measured, NutPosition, Start, Step, StepKey, StepSpec, When, procedure,
+    Change, Form, ItemKind, Measured, NutPosition, PlannedStep, Start, Step, StepKey, When,
+    procedure,
 };
 use hubslate::units::{Decimal, DistanceUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed};
 
@@ -99,13 +100,13 @@ pub fn begin(story: Story) -> Job {
 }
 
 /// The steps of the job as it stands.
-pub fn steps(sheet: &JobState) -> Vec<StepSpec> {
+pub fn steps(sheet: &JobState) -> Vec<PlannedStep> {
     procedure(&plan(sheet))
 }
 
 /// The key of the step that comes next.
 pub fn next_key(sheet: &JobState) -> Option<StepKey> {
-    next(sheet, &steps(sheet)).map(|spec| spec.key)
+    next(sheet, &steps(sheet)).map(|planned| planned.key)
 }
 
 /// Does the next step in one tap; `false` when none is left.
@@ -113,8 +114,8 @@ pub fn step(job: &mut Job, story: Story) -> bool {
     let sheet = job.sheet();
     let steps = steps(&sheet);
     match next(&sheet, &steps) {
-        Some(spec) => {
-            job.tap(answer(&sheet, spec, story));
+        Some(planned) => {
+            job.tap(answer(&sheet, planned, story));
             true
         }
         None => false,
@@ -137,11 +138,11 @@ pub fn walk_to(story: Story, stop: StepKey) -> Job {
 }
 
 /// What a good technician taps at a step.
-pub fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
-    let reply = |reply| Event::Answered(spec.key, reply);
-    let mut whats = match &spec.form {
+pub fn answer(sheet: &JobState, planned: &PlannedStep, story: Story) -> Vec<Event> {
+    let reply = |reply| Event::Answered(planned.key, reply);
+    let mut whats = match &planned.form {
         Form::Corners => vec![Event::Corners(vec![HERE])],
-        Form::Card(item) => vec![Event::Card(card(*item, story.nut))],
+        Form::Spec(item) => vec![Event::Spec(spec(*item, story.nut))],
         Form::Vehicle => {
             let studs = (VehicleField::Studs, "5");
             let facts = [studs].into_iter().chain(story.end.iter().copied());
@@ -157,16 +158,19 @@ pub fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
         Form::Choice(picks) => vec![reply(Reply::Picked(picks[0]))],
         Form::Number(Measured::Odometer) => vec![reply(odometer())],
         Form::Number(Measured::HubHeat) => vec![reply(heat())],
-        Form::Photo => vec![Event::Photo(photo(spec.key))],
+        Form::Photo => vec![Event::Photo(photo(planned.key))],
         Form::Swing => vec![reply(Reply::Felt(Felt::JustFelt))],
         Form::DialSetup(set) => vec![recorded(HERE, *set, Way::DEFAULT)],
-        Form::Round(..) => readings(spec, story),
+        Form::Round(..) => readings(planned, story),
         Form::Decide(nth) => vec![decided(*nth, story)],
-        Form::Consent => vec![consent(spec.key, spec.key.step != Step::Agree || story.yes)],
-        Form::Turn(group) => turn(sheet, spec.key, *group),
+        Form::Consent => vec![consent(
+            planned.key,
+            planned.key.step != Step::Agree || story.yes,
+        )],
+        Form::Turn(group) => turn(sheet, planned.key, *group),
         Form::Retorque => vec![due(), reply(Reply::Done)],
         Form::Sign => vec![Event::Signed(Signed {
-            step: spec.key,
+            step: planned.key,
             strokes: "M1 1L9 9".to_owned(),
         })],
         Form::End => vec![ended()],
@@ -174,7 +178,12 @@ pub fn answer(sheet: &JobState, spec: &StepSpec, story: Story) -> Vec<Event> {
             vec![reply(Reply::Done)]
         }
     };
-    whats.extend(spec.changes.iter().map(|c| change(sheet, spec.key, *c)));
+    whats.extend(
+        planned
+            .changes
+            .iter()
+            .map(|c| change(sheet, planned.key, *c)),
+    );
     whats
 }
 
@@ -203,33 +212,33 @@ pub fn turn(sheet: &JobState, step: StepKey, group: ItemKind) -> Vec<Event> {
     whats
 }
 
-pub fn card(item: CardItem, nut: NutPosition) -> SpecCard {
-    let source = CardSource {
+pub fn spec(item: SpecItem, nut: NutPosition) -> Spec {
+    let source = SpecSource {
         document: "Invented service sheet 7".to_owned(),
         page: "12".to_owned(),
         looked_up: chrono::NaiveDate::from_ymd_opt(2026, 5, 4).unwrap(),
         who: "T. Okafor-Lind".to_owned(),
-        kept_because: None,
+        override_reason: None,
     };
     let body = match item {
-        CardItem::PlayLimit => CardBody::Play {
+        SpecItem::PlayLimit => SpecBody::Play {
             least: None,
 
             most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
             way: Way::DEFAULT,
             source,
         },
-        _ => CardBody::Torque(TorqueBody {
+        _ => SpecBody::Torque(TorqueBody {
             stages: vec![Stage::Torque(
                 Typed::parse("110", TorqueUnit::NewtonMetre).unwrap(),
             )],
-            position: (item == CardItem::AxleNut).then_some(nut),
+            position: (item == SpecItem::AxleNut).then_some(nut),
             conditions: Vec::new(),
             printed: Printed::default(),
             source,
         }),
     };
-    SpecCard { item, body }
+    Spec { item, body }
 }
 
 pub fn consent(step: StepKey, yes: bool) -> Event {
@@ -254,8 +263,8 @@ pub fn decided(nth: u8, story: Story) -> Event {
     })
 }
 
-fn readings(spec: &StepSpec, story: Story) -> Vec<Event> {
-    let Form::Round(set, round) = spec.form else {
+fn readings(planned: &PlannedStep, story: Story) -> Vec<Event> {
+    let Form::Round(set, round) = planned.form else {
         return Vec::new();
     };
     let read = |(side, divisions)| {

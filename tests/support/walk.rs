@@ -20,12 +20,12 @@ use hubslate::trade::fastening::{
 };
 use hubslate::trade::vehicle::{Odometer, read_booking};
 use hubslate::trade::wheel_end::{
-    Form, ItemKind, ItemState, NotDoneReason, Phase, SetName, Start, Step, StepKey, StepSpec,
+    Form, ItemKind, ItemState, NotDoneReason, Phase, PlannedStep, SetName, Start, Step, StepKey,
     procedure,
 };
 use hubslate::units::{Decimal, DistanceUnit, TorqueUnit, Typed};
 
-use crate::keys::{card_of, done, fits, moved, signed};
+use crate::keys::{done, fits, moved, signed, spec_of};
 use crate::story::Story;
 
 /// A walk and what it has kept so far.
@@ -60,7 +60,7 @@ impl<'a> Walk<'a> {
             n: 1 + story.seed % 997,
             utc_ms: story.begins,
             offset_min: story.offset_min,
-            told: None,
+            recorded: None,
             chance: [0; 10],
         };
         let mut walk = Self {
@@ -105,76 +105,83 @@ impl<'a> Walk<'a> {
     fn step(&mut self) -> bool {
         let sheet = self.sheet();
         let steps = procedure(&plan(&sheet));
-        let Some(spec) = next(&sheet, &steps).cloned() else {
+        let Some(planned) = next(&sheet, &steps).cloned() else {
             return false;
         };
-        if spec.phase == Phase::LookBack {
+        if planned.phase == Phase::LookBack {
             return false;
         }
-        let code = spec.key.code();
-        assert_eq!(held(&sheet, &steps, &spec), None, "held before {code}");
+        let code = planned.key.code();
+        assert_eq!(held(&sheet, &steps, &planned), None, "held before {code}");
         self.wait(60 + self.some(120));
-        self.answer(&sheet, &spec);
+        self.answer(&sheet, &planned);
         if let Some(note) = self.story.notes.get(code.as_str()) {
-            self.tap(vec![Event::Note(Some(spec.key), (*note).to_owned())]);
+            self.tap(vec![Event::Note(Some(planned.key), (*note).to_owned())]);
         }
         let after = self.sheet();
-        assert!(status(&after, &spec).is_settled(), "{code} is not settled");
+        assert!(
+            status(&after, &planned).is_settled(),
+            "{code} is not settled"
+        );
         self.passed.push(code);
         true
     }
 
-    fn answer(&mut self, sheet: &JobState, spec: &StepSpec) {
-        let reply = self.story.reply(spec.key);
+    fn answer(&mut self, sheet: &JobState, planned: &PlannedStep) {
+        let reply = self.story.reply(planned.key);
         if let Some(reply @ Reply::NotDone(_)) = reply {
-            return self.tap(vec![Event::Answered(spec.key, reply)]);
+            return self.tap(vec![Event::Answered(planned.key, reply)]);
         }
-        match &spec.form {
-            Form::Booking => self.booking(spec.key),
-            Form::Vehicle => self.vehicle(spec.key),
+        match &planned.form {
+            Form::Booking => self.booking(planned.key),
+            Form::Vehicle => self.vehicle(planned.key),
             Form::Corners => self.tap(vec![Event::Corners(self.story.corners.clone())]),
-            Form::Card(item) => self.tap(vec![Event::Card(self.story.card(*item))]),
+            Form::Spec(item) => self.tap(vec![Event::Spec(self.story.spec(*item))]),
             Form::Price => self.tap(vec![Event::Price(self.story.price.clone())]),
             Form::Kit => self.tap(vec![
                 Event::Missing(Vec::new()),
                 Event::Carried(self.story.carried.clone()),
-                Event::Answered(spec.key, Reply::Done),
+                Event::Answered(planned.key, Reply::Done),
             ]),
-            Form::Do | Form::Ready | Form::Result => self.tap(done(sheet, spec, Reply::Done)),
+            Form::Do | Form::Ready | Form::Result => self.tap(done(sheet, planned, Reply::Done)),
             Form::Ask => {
                 let reply = reply.unwrap_or(Reply::Said(Answer::Yes));
-                self.tap(done(sheet, spec, reply));
+                self.tap(done(sheet, planned, reply));
             }
             Form::Checks(checks) => {
                 let yes = checks.iter().map(|check| (*check, Answer::Yes)).collect();
                 self.tap(vec![Event::Answered(
-                    spec.key,
+                    planned.key,
                     reply.unwrap_or(Reply::Checked(yes)),
                 )]);
-                self.part(spec);
+                self.part(planned);
             }
             Form::Choice(_) | Form::Number(_) | Form::Swing => {
-                let reply = reply.unwrap_or_else(|| panic!("no reply to {}", spec.key.code()));
-                assert!(fits(&spec.form, &reply), "{} to {reply:?}", spec.key.code());
-                self.tap(vec![Event::Answered(spec.key, reply)]);
+                let reply = reply.unwrap_or_else(|| panic!("no reply to {}", planned.key.code()));
+                assert!(
+                    fits(&planned.form, &reply),
+                    "{} to {reply:?}",
+                    planned.key.code()
+                );
+                self.tap(vec![Event::Answered(planned.key, reply)]);
             }
-            Form::Photo => self.picture(spec.key),
+            Form::Photo => self.picture(planned.key),
             Form::DialSetup(set) => {
                 let (way, _) = required(sheet);
-                self.tap(vec![recorded(spec.key.corner.unwrap(), *set, way)]);
+                self.tap(vec![recorded(planned.key.corner.unwrap(), *set, way)]);
             }
-            Form::Round(set, round) => self.round(spec, *set, *round),
+            Form::Round(set, round) => self.round(planned, *set, *round),
             Form::Decide(nth) => {
-                let corner = spec.key.corner.unwrap();
+                let corner = planned.key.corner.unwrap();
                 self.tap(vec![Event::Decided(decided(sheet, corner, *nth))]);
             }
-            Form::Consent => self.consent(spec.key),
-            Form::Turn(group) => self.turn(sheet, spec, *group),
-            Form::Retorque => self.retorque(sheet, spec.key),
-            Form::Sign => self.tap(vec![signed(spec.key)]),
+            Form::Consent => self.consent(planned.key),
+            Form::Turn(group) => self.turn(sheet, planned, *group),
+            Form::Retorque => self.retorque(sheet, planned.key),
+            Form::Sign => self.tap(vec![signed(planned.key)]),
             Form::Report => {
                 let over = Event::HandedOver(HandedOver::NOW);
-                let done = Event::Answered(spec.key, Reply::Done);
+                let done = Event::Answered(planned.key, Reply::Done);
                 self.tap(with_records(sheet, vec![over, done]));
             }
             Form::End => {
@@ -216,8 +223,8 @@ impl<'a> Walk<'a> {
         self.tap(whats);
     }
 
-    fn part(&mut self, spec: &StepSpec) {
-        if let (Step::Compare, Some(corner)) = (spec.key.step, spec.key.corner) {
+    fn part(&mut self, planned: &PlannedStep) {
+        if let (Step::Compare, Some(corner)) = (planned.key.step, planned.key.corner) {
             let (number, lot) = self.story.part;
             self.tap(vec![Event::Part(Part {
                 corner,
@@ -228,7 +235,7 @@ impl<'a> Walk<'a> {
     }
 
     fn picture(&mut self, step: StepKey) {
-        if !self.story.pictures {
+        if !self.story.photos {
             let reply = Reply::NotDone(NotDoneReason::NoLight);
             return self.tap(vec![Event::Answered(step, reply)]);
         }
@@ -243,9 +250,9 @@ impl<'a> Walk<'a> {
         })]);
     }
 
-    fn round(&mut self, spec: &StepSpec, set: SetName, round: u8) {
-        if let Some(slip) = self.story.slips.get(spec.key.code().as_str()) {
-            let wrong = self.pull(spec, set, round, slip);
+    fn round(&mut self, planned: &PlannedStep, set: SetName, round: u8) {
+        if let Some(slip) = self.story.slips.get(planned.key.code().as_str()) {
+            let wrong = self.pull(planned, set, round, slip);
             self.tap(wrong);
             self.wait(6);
             let strike = undo(&self.sheet(), &self.pen.device).unwrap();
@@ -253,18 +260,18 @@ impl<'a> Walk<'a> {
             self.wait(9);
         }
         let pulls = self.story.readings.get(&(set.when, set.nth));
-        let pulls = pulls.unwrap_or_else(|| panic!("no readings for {}", spec.key.code()));
+        let pulls = pulls.unwrap_or_else(|| panic!("no readings for {}", planned.key.code()));
         let typed = pulls[usize::from(round) - 1];
-        let whats = self.pull(spec, set, round, typed);
+        let whats = self.pull(planned, set, round, typed);
         self.tap(whats);
     }
 
     /// The dial was zeroed while pushing; the needle was read while pulling.
-    fn pull(&self, spec: &StepSpec, set: SetName, round: u8, typed: &str) -> Vec<Event> {
+    fn pull(&self, planned: &PlannedStep, set: SetName, round: u8, typed: &str) -> Vec<Event> {
         let sheet = self.sheet();
         let reading = |side, text: &str| {
             Event::Reading(Reading {
-                corner: spec.key.corner.unwrap(),
+                corner: planned.key.corner.unwrap(),
                 set,
                 round,
                 side,
@@ -302,8 +309,8 @@ impl<'a> Walk<'a> {
     }
 
     /// A snug pass as one tap, then one tap a fastener in its order.
-    fn turn(&mut self, sheet: &JobState, spec: &StepSpec, group: ItemKind) {
-        let items = group_items(sheet, spec.key.corner.unwrap(), group);
+    fn turn(&mut self, sheet: &JobState, planned: &PlannedStep, group: ItemKind) {
+        let items = group_items(sheet, planned.key.corner.unwrap(), group);
         let count = u8::try_from(items.len()).unwrap();
         let order: Vec<u8> = match group {
             ItemKind::LugNuts => star_order(count).unwrap().to_vec(),
@@ -312,14 +319,14 @@ impl<'a> Walk<'a> {
         };
         let wrench = self.wrench(group);
         if count > 1 {
-            let snug = moved(spec.key, items.clone(), ItemState::Snug);
-            self.tap(vec![Event::Pass(spec.key), snug]);
+            let snug = moved(planned.key, items.clone(), ItemState::Snug);
+            self.tap(vec![Event::Pass(planned.key), snug]);
         }
         for number in order {
             self.wait(8 + self.some(14));
             let items = items.iter().copied().filter(|item| item.number == number);
             self.tap(vec![Event::Moved(Moved {
-                step: spec.key,
+                step: planned.key,
                 items: items.collect(),
                 to: ItemState::Done,
                 wrench: Some(wrench.clone()),
@@ -328,14 +335,14 @@ impl<'a> Walk<'a> {
     }
 
     fn wrench(&self, group: ItemKind) -> (String, Typed<TorqueUnit>) {
-        let item = card_of(group);
-        let card = self.story.card(item);
+        let item = spec_of(group);
+        let spec = self.story.spec(item);
         let kit = &self.story.carried.wrenches;
-        let Fit::Fits { wrenches } = fit(&card, kit, UsableShare::DEFAULT) else {
+        let Fit::Fits { wrenches } = fit(&spec, kit, UsableShare::DEFAULT) else {
             panic!("no wrench for {}", item.code());
         };
         let wrench = &kit[*wrenches.last().unwrap()];
-        (wrench.name.clone(), card.final_torque().unwrap().clone())
+        (wrench.name.clone(), spec.final_torque().unwrap().clone())
     }
 
     fn retorque(&mut self, sheet: &JobState, step: StepKey) {

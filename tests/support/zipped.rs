@@ -18,7 +18,7 @@ pub struct Zipped {
     /// Its file.
     pub text: String,
     /// Its bytes, by digest.
-    pub kept: Vec<(Wanted, Vec<u8>)>,
+    pub saved: Vec<(Wanted, Vec<u8>)>,
 }
 
 pub fn job() -> Zipped {
@@ -45,12 +45,12 @@ pub fn job() -> Zipped {
         let found = all.iter().find(|bytes| sha256_hex(bytes) == wanted.sha256);
         found.unwrap().to_vec()
     };
-    let kept = wanted_in(&text).into_iter().map(|one| {
+    let saved = wanted_in(&text).into_iter().map(|one| {
         let bytes = bytes(&one);
         (one, bytes)
     });
     Zipped {
-        kept: kept.collect(),
+        saved: saved.collect(),
         text,
     }
 }

@@ -73,7 +73,7 @@ fn units_trade_and_job_are_pure() {
                 "#[cfg(test)]\nmod tests {\n    use serde_json::Value;\n}",
             ),
             ("src/exchange/wire/mod.rs", "use serde::Serialize;"),
-            ("src/trade/fastening/card.rs", "use chrono::NaiveDate;"),
+            ("src/trade/fastening/spec.rs", "use chrono::NaiveDate;"),
         ],
     );
 }

@@ -35,10 +35,10 @@ fn function(line: &str) -> Option<&str> {
         return None;
     }
     let (head, tail) = row.split_once('(')?;
-    let told = head != "pub"
+    let recorded = head != "pub"
         && head.split("::").all(|part| word(part) == part)
         && (tail.contains("=>") || tail.contains("->"));
-    told.then(|| head.rsplit("::").next())?
+    recorded.then(|| head.rsplit("::").next())?
 }
 
 fn word(text: &str) -> &str {

@@ -1,10 +1,10 @@
 //! What a run round a face and a rotor under the micrometer are made of.
 
 use hubslate::job::entry::{
-    Event, Gauging, RunoutCard, RunoutReading, Setup, ThicknessCard, ThicknessReading,
+    Event, Gauging, RunoutReading, RunoutSpec, Setup, ThicknessReading, ThicknessSpec,
 };
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::CardSource;
+use hubslate::trade::fastening::SpecSource;
 use hubslate::trade::play::Dial;
 use hubslate::trade::runout::{Bound, Micrometer, Surface};
 use hubslate::trade::vehicle::{Axle, Corner};
@@ -12,13 +12,13 @@ use hubslate::units::{Decimal, LengthUnit, Typed};
 
 pub const HERE: Corner = Corner::FrontLeft;
 
-pub fn source() -> CardSource {
-    CardSource {
+pub fn source() -> SpecSource {
+    SpecSource {
         document: "Service pages (invented)".to_owned(),
         page: "4-12".to_owned(),
         looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
         who: "R. Okafor".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }
 
@@ -77,7 +77,7 @@ pub fn rotor(nth: u8, over: &[f64]) -> Vec<Event> {
 }
 
 pub fn most(surface: Surface, text: &str) -> Event {
-    Event::RunoutLimit(RunoutCard {
+    Event::RunoutLimit(RunoutSpec {
         surface,
         most: Typed::parse(text, LengthUnit::Millimetre).unwrap(),
         source: source(),
@@ -85,7 +85,7 @@ pub fn most(surface: Surface, text: &str) -> Event {
 }
 
 pub fn bound(bound: Bound, text: &str) -> Event {
-    Event::ThicknessLimit(ThicknessCard {
+    Event::ThicknessLimit(ThicknessSpec {
         axle: Axle::Front,
         bound,
         value: Typed::parse(text, LengthUnit::Millimetre).unwrap(),

@@ -15,7 +15,7 @@ use hubslate::trade::runout::{Bound, Form, Next, RotorNext, Surface, Undetermine
 use hubslate::units::{Angle, AngleUnit, LengthUnit, Typed};
 
 use super::bench::{HERE, bound, most, rotor, run};
-use super::frozen::{file, finished, report, told};
+use super::frozen::{file, finished, report, reported};
 use super::mm;
 
 /// A wobble and a place that stands out, in hundredths of a millimetre.
@@ -43,10 +43,10 @@ fn made() -> Vec<Entry> {
         run(2, Surface::Rotor, (3, Answer::Yes), &OTHER),
         rotor(1, &OVER),
     ];
-    told(&mut entries, read.concat());
+    reported(&mut entries, read.concat());
     let owed = found::owed(&fold(entries.clone()));
     assert_eq!(owed.len(), 3);
-    told(&mut entries, owed);
+    reported(&mut entries, owed);
     entries
 }
 
@@ -127,7 +127,7 @@ fn degrees(degrees: f64) -> Option<Angle> {
 }
 
 #[test]
-fn each_value_of_a_recorded_run_is_told_from_its_entry() {
+fn each_value_of_a_recorded_run_is_reported_from_its_entry() {
     face_says(|_| {}, &["Rules, version\n9"]);
     face_says(|found| found.tir = mm(0.777), &["0.777\u{a0}mm"]);
     face_says(|found| found.closure = Some(mm(0.777)), &["0.777\u{a0}mm"]);
@@ -151,8 +151,8 @@ fn each_value_of_a_recorded_run_is_told_from_its_entry() {
     face_says(
         |found| {
             let limit = against(&mut found.against);
-            limit.card.most = typed("0.0444");
-            limit.card.source.document = "Another document".to_owned();
+            limit.spec.most = typed("0.0444");
+            limit.spec.source.document = "Another document".to_owned();
             let judged = limit.judged.as_mut().unwrap();
             (judged.result, judged.conformance) = (Guarded::OutNotProven, 0.123);
         },
@@ -185,7 +185,7 @@ fn each_value_of_a_recorded_run_is_told_from_its_entry() {
 }
 
 #[test]
-fn each_value_of_a_recorded_shape_is_told_from_its_entry() {
+fn each_value_of_a_recorded_shape_is_reported_from_its_entry() {
     shape_says(|shape| shape.mean = mm(0.777), &["0.777\u{a0}mm"]);
     shape_says(|shape| shape.rms = mm(0.0333), &["0.0333\u{a0}mm"]);
     shape_says(
@@ -212,7 +212,7 @@ fn each_value_of_a_recorded_shape_is_told_from_its_entry() {
 }
 
 #[test]
-fn each_value_of_a_recorded_rotor_is_told_from_its_entry() {
+fn each_value_of_a_recorded_rotor_is_reported_from_its_entry() {
     rotor_says(|_| {}, &["Rules, version\n9"]);
     rotor_says(
         |found| (found.thinnest, found.place, found.thickest) = (mm(20.111), 7, mm(20.333)),
@@ -251,8 +251,8 @@ fn each_value_of_a_recorded_rotor_is_told_from_its_entry() {
         rotor_says(
             |found| {
                 let limit = against(limit(found));
-                limit.card.value = typed("19.444");
-                limit.card.source.document = "Another document".to_owned();
+                limit.spec.value = typed("19.444");
+                limit.spec.source.document = "Another document".to_owned();
                 let judged = limit.judged.as_mut().unwrap();
                 (judged.result, judged.conformance) = (Guarded::OutNotProven, 0.123);
             },
@@ -269,17 +269,17 @@ fn each_value_of_a_recorded_rotor_is_told_from_its_entry() {
 #[test]
 fn what_is_read_again_or_looked_up_again_makes_a_run_live_until_it_is_recorded_again() {
     let other = || face(|found| (found.rules, found.tir) = (9, mm(0.777)));
-    let is_told = |entries: &[Entry]| report(&fold(entries.to_vec())).contains("0.777\u{a0}mm");
-    assert!(is_told(&other()));
+    let is_recorded = |entries: &[Entry]| report(&fold(entries.to_vec())).contains("0.777\u{a0}mm");
+    assert!(is_recorded(&other()));
     let again = run(2, Surface::Rotor, (3, Answer::Yes), &[7.0; 8]).remove(3);
     for news in [again, most(Surface::Rotor, "0.06")] {
         let mut entries = other();
-        told(&mut entries, vec![news]);
-        assert!(!is_told(&entries));
+        reported(&mut entries, vec![news]);
+        assert!(!is_recorded(&entries));
         let owed = found::owed(&fold(entries.clone()));
         let here = |what: &Event| matches!(what, Event::FaceFound(found) if found.run == 2);
         assert!(owed.iter().any(here));
-        told(&mut entries, owed);
+        reported(&mut entries, owed);
         let sheet = fold(entries.clone());
         let second = &runs(&sheet, HERE)[1];
         let recorded = found::face_recorded(&sheet, HERE, second).unwrap();
@@ -289,8 +289,8 @@ fn what_is_read_again_or_looked_up_again_makes_a_run_live_until_it_is_recorded_a
     }
     // What it does not rest on leaves it as it is.
     let mut entries = other();
-    told(&mut entries, vec![most(Surface::Pilot, "0.06")]);
-    assert!(is_told(&entries));
+    reported(&mut entries, vec![most(Surface::Pilot, "0.06")]);
+    assert!(is_recorded(&entries));
 }
 
 /// What is found in a file again, and what is said beside it.
@@ -307,7 +307,7 @@ fn a_record_of_todays_rules_that_differs_is_found_and_one_of_others_is_never_cal
         |found| found.tir = mm(0.777),
         |found| found.reach.as_mut().unwrap().dof = Some(99.0),
         |found| found.shape.as_mut().unwrap().rms = mm(0.0333),
-        |found| against(&mut found.against).card.most = typed("0.050"),
+        |found| against(&mut found.against).spec.most = typed("0.050"),
         |found| found.positions.as_mut().unwrap().1.reverse(),
         |found| found.run = 7,
     ];

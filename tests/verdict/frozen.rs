@@ -35,7 +35,7 @@ pub(super) fn finished() -> Vec<Entry> {
     let text = std::fs::read_to_string(path).unwrap();
     let log = read(&text).unwrap().logs.remove(0);
     let texts = log.records.into_iter();
-    texts.map(|kept| decode(&kept.text).unwrap()).collect()
+    texts.map(|saved| decode(&saved.text).unwrap()).collect()
 }
 
 /// The same job, its decision recorded otherwise.
@@ -179,7 +179,7 @@ fn count(text: &str, word: &str) -> usize {
 }
 
 #[test]
-fn each_figure_of_a_recorded_decision_is_told_from_its_entry() {
+fn each_figure_of_a_recorded_decision_is_reported_from_its_entry() {
     says(
         |set| set.play = mm(0.177),
         &["0.1770\u{a0}mm"],
@@ -221,7 +221,7 @@ fn each_figure_of_a_recorded_decision_is_told_from_its_entry() {
 }
 
 #[test]
-fn each_figure_of_a_recorded_proof_is_told_from_its_entry() {
+fn each_figure_of_a_recorded_proof_is_reported_from_its_entry() {
     proof_says(
         |set| set.play = mm(0.033),
         &["0.0330\u{a0}mm"],
@@ -275,28 +275,28 @@ fn a_proof_of_other_rules_stays_as_it_was_on_every_page_and_for_the_ending() {
         proof::proved(&today, HERE).outcome,
         After::Blocked { .. }
     ));
-    let (end, told) = ending(&over);
+    let (end, reported) = ending(&over);
     assert_eq!(end, Ending::Finished);
-    assert!(told.contains("REPLACED, safe to drive") && !told.contains("DO NOT DRIVE"));
+    assert!(reported.contains("REPLACED, safe to drive") && !reported.contains("DO NOT DRIVE"));
     // Without the record, today's rules speak.
     for entry in &mut over {
         if let Event::Proved(_) = entry.what {
             entry.what = Event::Note(None, String::new());
         }
     }
-    let (end, told) = ending(&over);
+    let (end, reported) = ending(&over);
     assert_eq!(end, Ending::LeftUnfinished);
-    assert!(told.contains("DO NOT DRIVE"));
+    assert!(reported.contains("DO NOT DRIVE"));
     let blocked = proved(|proved| {
         proved.rules = 1;
         proved.outcome = After::Blocked {
             against: vec![Against::Over],
         };
     });
-    let (end, told) = ending(&blocked);
+    let (end, reported) = ending(&blocked);
     assert_eq!(end, Ending::LeftUnfinished);
-    assert!(told.contains("DO NOT DRIVE"));
-    assert!(told.contains("The new part does not pass."));
+    assert!(reported.contains("DO NOT DRIVE"));
+    assert!(reported.contains("The new part does not pass."));
 }
 
 #[test]
@@ -306,13 +306,13 @@ fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() 
     read_far_over(&mut far);
     let mut pulled = far.into_iter().filter(|entry| is_pulled_after(&entry.what));
     let again = pulled.next().unwrap().what;
-    told(&mut entries, vec![again]);
+    reported(&mut entries, vec![again]);
     let sheet = fold(entries.clone());
     assert!(!report(&sheet).contains("0.0330\u{a0}mm"));
     assert!(matches!(after(&sheet, HERE), After::Blocked { .. }));
     let owed = proof::owed(&sheet);
     assert_eq!(owed, [proof::proved(&sheet, HERE)]);
-    told(&mut entries, owed.into_iter().map(Event::Proved).collect());
+    reported(&mut entries, owed.into_iter().map(Event::Proved).collect());
     let sheet = fold(entries.clone());
     assert_eq!(sheet.problems(), []);
     assert_eq!(proof::recorded(&sheet, HERE), sheet.proved(HERE));
@@ -323,7 +323,7 @@ fn a_round_that_is_read_again_makes_the_proof_live_until_it_is_recorded_again() 
 }
 
 /// Written a minute after the last entry.
-pub(super) fn told(entries: &mut Vec<Entry>, whats: Vec<Event>) {
+pub(super) fn reported(entries: &mut Vec<Entry>, whats: Vec<Event>) {
     let last = entries.last().unwrap().clone();
     let pen = Pen {
         by: last.by,
@@ -331,7 +331,7 @@ pub(super) fn told(entries: &mut Vec<Entry>, whats: Vec<Event>) {
         n: last.n + 1,
         utc_ms: last.at.utc_ms + 60_000,
         offset_min: last.at.offset_min,
-        told: None,
+        recorded: None,
         chance: [0; 10],
     };
     let heads = fold(entries.clone()).heads().to_vec();
@@ -368,7 +368,7 @@ fn a_proof_of_todays_rules_that_differs_in_its_inputs_is_found() {
 
 /// The decision itself, its reasons, what it rests on and what was not done.
 #[test]
-fn the_verdict_and_its_evidence_are_told_from_the_entry() {
+fn the_verdict_and_its_evidence_are_reported_from_the_entry() {
     let sheet = fold(recorded(|decided| {
         decided.rules = 1;
         decided.reasons = vec!["under_proven".to_owned(), "not_looked_at.ear".to_owned()];
@@ -380,9 +380,9 @@ fn the_verdict_and_its_evidence_are_told_from_the_entry() {
     }));
     // Today's rules say something else of the same entries.
     assert_ne!(decided(&sheet, HERE, 1).reasons, ["under_proven"]);
-    let told = report(&sheet);
-    let at = told.find("Reasons as recorded").unwrap();
-    let reasons = &told[at..told[at..].find("Readings").unwrap() + at];
+    let reported = report(&sheet);
+    let at = reported.find("Reasons as recorded").unwrap();
+    let reasons = &reported[at..reported[at..].find("Readings").unwrap() + at];
     for word in [
         "is within the ",
         "Not done: noise by ear.",
@@ -394,7 +394,7 @@ fn the_verdict_and_its_evidence_are_told_from_the_entry() {
     for word in ["runs rough", "Ear", "exceeds the"] {
         assert!(!reasons.contains(word), "{word:?} is in:\n{reasons}");
     }
-    assert!(told.contains("It was not listened to while turned by hand."));
+    assert!(reported.contains("It was not listened to while turned by hand."));
 }
 
 /// Course, next step, ending and digest of a finished job do not ask today's rules.

@@ -8,7 +8,7 @@ use hubslate::job::{JobState, fold};
 use hubslate::report::reason::sentence;
 use hubslate::text::Lang;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+use hubslate::trade::fastening::{Spec, SpecBody, SpecItem, SpecSource};
 use hubslate::trade::play::{Decision, Dial, Felt, Heat, Road, Test, Way};
 use hubslate::trade::vehicle::Corner;
 use hubslate::trade::wheel_end::{Choice, NotDoneReason, SetName, Step, StepKey, When};
@@ -28,7 +28,7 @@ fn sheet(whats: &[Event]) -> JobState {
         at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: String::new(),
         device: "d".to_owned(),
@@ -90,20 +90,20 @@ fn set(nth: u8, pull: &str, way: Way) -> Vec<Event> {
         .collect()
 }
 
-fn card(most: &str, way: Way) -> Event {
-    Event::Card(SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::Play {
+fn spec(most: &str, way: Way) -> Event {
+    Event::Spec(Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::Play {
             least: None,
 
             most: Typed::parse(most, LengthUnit::Millimetre).unwrap(),
             way,
-            source: CardSource {
+            source: SpecSource {
                 document: "Invented pages".to_owned(),
                 page: "1".to_owned(),
                 looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
                 who: "P. Nobody".to_owned(),
-                kept_because: None,
+                override_reason: None,
             },
         },
     })
@@ -144,7 +144,7 @@ fn decides(whats: &[Event], decision: Decision, reasons: &[&str]) {
 #[test]
 fn a_noise_on_the_road_is_evidence_at_the_corner_that_it_loads() {
     let small = || {
-        with([card("0.1", Way::DEFAULT)])
+        with([spec("0.1", Way::DEFAULT)])
             .into_iter()
             .chain(set(1, "2", Way::DEFAULT))
     };
@@ -238,11 +238,11 @@ fn a_direction_that_was_not_rocked_is_not_firm() {
 }
 
 #[test]
-fn a_card_for_another_method_takes_nothing_away() {
+fn a_spec_for_another_method_takes_nothing_away() {
     let over = with(set(1, "20", Way::DEFAULT));
     decides(&over, Decision::Replace, &["over_proven"]);
     let mut carded = over;
-    carded.push(card("0.5", ROCKED));
+    carded.push(spec("0.5", ROCKED));
     decides(
         &carded,
         Decision::Replace,
@@ -254,7 +254,7 @@ fn a_card_for_another_method_takes_nothing_away() {
 
 #[test]
 fn a_second_set_that_cannot_be_compared_takes_nothing_away() {
-    let mut whats = with([card("0.05", Way::DEFAULT)]);
+    let mut whats = with([spec("0.05", Way::DEFAULT)]);
     whats.extend(set(1, "6", Way::DEFAULT));
     let first = decided(&sheet(&whats), HERE, 1);
     assert_eq!((first.decision, first.again), (Decision::Replace, true));
@@ -268,8 +268,8 @@ fn a_second_set_that_cannot_be_compared_takes_nothing_away() {
 }
 
 #[test]
-fn two_sets_are_told_as_one_with_what_lies_between_them() {
-    let mut whats = with([card("0.05", Way::DEFAULT)]);
+fn two_sets_are_reported_as_one_with_what_lies_between_them() {
+    let mut whats = with([spec("0.05", Way::DEFAULT)]);
     whats.extend(set(1, "6", Way::DEFAULT));
     whats.extend(set(2, "5", Way::DEFAULT));
     let entry = decided(&sheet(&whats), HERE, 2);
@@ -357,7 +357,7 @@ proptest! {
         let steps = rising();
         let mut whats = clean();
         if !limit.is_empty() {
-            whats.push(card(limit, Way::DEFAULT));
+            whats.push(spec(limit, Way::DEFAULT));
         }
         whats.extend(set(1, pulls.0, Way::DEFAULT));
         if !pulls.1.is_empty() {
@@ -378,8 +378,8 @@ proptest! {
             .iter()
             .map(|reply| {
                 let last = Event::Answered(*step, reply.clone());
-                let told: Vec<Event> = whats.iter().cloned().chain([last]).collect();
-                decided(&sheet(&told), HERE, 1).decision
+                let recorded: Vec<Event> = whats.iter().cloned().chain([last]).collect();
+                decided(&sheet(&recorded), HERE, 1).decision
             })
             .collect();
         prop_assert!(decisions.is_sorted(), "{}: {decisions:?}", step.code());

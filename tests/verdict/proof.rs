@@ -55,7 +55,7 @@ fn proven(division: f64, scatter: f64, cycles: usize) -> (u64, u64) {
     let (mut within, mut over) = (0, 0);
     for car in 0..CARS {
         let mut chance = Chance::at(car, 77);
-        // Cards do not print their limits where a dial has its marks.
+        // Specs do not print their limits where a dial has its marks.
         let limit = 0.05 + division * (chance.share() - 0.5);
         let shared = limit + u_dial * chance.normal() + u_base * chance.normal();
         let rest = chance.share();
@@ -85,8 +85,8 @@ fn a_hub_at_its_limit_is_proven_wrongly_in_5_of_100_at_most() {
     for division in [0.01, 0.0254, 0.002] {
         for scatter in [0.010, 0.020] {
             let (within, over) = proven(division, scatter, 3);
-            let told = format!("{division} mm dial, scatter {scatter} mm: {within}, {over}");
-            assert!(within <= allowed() && over <= allowed(), "{told}");
+            let recorded = format!("{division} mm dial, scatter {scatter} mm: {within}, {over}");
+            assert!(within <= allowed() && over <= allowed(), "{recorded}");
         }
     }
 }

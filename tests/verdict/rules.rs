@@ -120,7 +120,7 @@ fn looked() -> Vec<Evidence> {
     }
     all.push(Evidence {
         stop_signs: vec![StopSign::LooseAxleNut],
-        card_apart: Some(WhyNot::Way(Difference::Rig)),
+        spec_apart: Some(WhyNot::Way(Difference::Rig)),
         ..clean
     });
     all
@@ -128,7 +128,7 @@ fn looked() -> Vec<Evidence> {
 
 /// Everything that the rules decide over many cases, as one text.
 fn decided() -> String {
-    let mut told = String::new();
+    let mut recorded = String::new();
     for sets in measured() {
         let both = join(&sets);
         let figures = sets.iter().map(Measured::figures).chain(both.clone());
@@ -137,7 +137,7 @@ fn decided() -> String {
             let numbers = numbers.map(|number| format!("{number:.6}"));
             let chance = of.conformity.comparison().map(|of| of.conformance);
             let (result, dof) = (of.conformity.code(), of.budget.dof_eff);
-            told += &format!(
+            recorded += &format!(
                 "{numbers:?} {dof:?} {result} {:.6}\n",
                 chance.unwrap_or(-1.0)
             );
@@ -151,7 +151,7 @@ fn decided() -> String {
             let codes: Vec<String> = verdict.reasons.iter().map(code).collect();
             let (decision, again) = (verdict.decision.code(), verdict.second_set_asked);
             let not_done = verdict.not_done;
-            told += &format!("{decision} {again} {codes:?} {not_done:?}\n");
+            recorded += &format!("{decision} {again} {codes:?} {not_done:?}\n");
         }
     }
     for speed in Answer::ALL {
@@ -166,15 +166,15 @@ fn decided() -> String {
                     coast,
                     surface,
                 };
-                told += road(&signs).code();
+                recorded += road(&signs).code();
             }
         }
     }
     for hotter in 0..30 {
         let at = |celsius| Temperature::new(celsius, TemperatureUnit::Celsius).ok();
-        told += heat(at(40.0 + f64::from(hotter)), at(40.0)).code();
+        recorded += heat(at(40.0 + f64::from(hotter)), at(40.0)).code();
     }
-    told
+    recorded
 }
 
 /// What the program says now, in the form of [`IN_FORCE`].
@@ -202,14 +202,14 @@ fn a_rule_that_changes_has_a_version_of_its_own() {
 /// The test above would see it: each figure by itself, and what is decided.
 #[test]
 fn no_figure_and_no_decision_can_change_unseen() {
-    let (kept, decides) = (figures(), decided());
-    for place in 0..kept.len() {
-        let mut changed = kept.clone();
+    let (saved, decides) = (figures(), decided());
+    for place in 0..saved.len() {
+        let mut changed = saved.clone();
         changed[place].1 *= 1.01;
-        assert_ne!(now(&changed, &decides), IN_FORCE, "{}", kept[place].0);
+        assert_ne!(now(&changed, &decides), IN_FORCE, "{}", saved[place].0);
     }
     let other = decides.replacen("watch", "keep", 1);
-    assert_ne!(now(&kept, &other), IN_FORCE);
+    assert_ne!(now(&saved, &other), IN_FORCE);
 }
 
 /// More knowledge never makes it better: a least play that is learned of leaves a decision as it was

@@ -114,7 +114,7 @@ fn jobs() -> Vec<Vec<Event>> {
 }
 
 /// Everything that the rules find over many cases, as it is stored.
-fn told() -> String {
+fn recorded() -> String {
     let log = LogId("rules".to_owned());
     let pen = Pen {
         by: String::new(),
@@ -122,7 +122,7 @@ fn told() -> String {
         n: 1,
         utc_ms: 0,
         offset_min: 0,
-        told: None,
+        recorded: None,
         chance: [0; 10],
     };
     let found = |whats| {
@@ -135,12 +135,12 @@ fn told() -> String {
 }
 
 /// What the program says now, in the form of [`IN_FORCE`].
-fn now(figures: &[(&str, f64)], told: &str) -> String {
+fn now(figures: &[(&str, f64)], recorded: &str) -> String {
     let figures = figures
         .iter()
         .map(|(name, value)| format!("{name} {value}\n"));
     let figures: String = figures.collect();
-    let digest = entry_digest(told);
+    let digest = entry_digest(recorded);
     format!(
         "rules {RUNOUT_RULES_VERSION}\n{figures}finds {}\n",
         &digest[..16]
@@ -149,7 +149,7 @@ fn now(figures: &[(&str, f64)], told: &str) -> String {
 
 #[test]
 fn a_rule_of_runout_that_changes_has_a_version_of_its_own() {
-    let told = told();
+    let recorded = recorded();
     // The cases would hold little if a form, a next step or a result were missing.
     let words = [
         r#""form":"true""#,
@@ -175,10 +175,13 @@ fn a_rule_of_runout_that_changes_has_a_version_of_its_own() {
         r#""next":"new_rotor""#,
         r#""next":"measure_again""#,
     ];
-    let missing: Vec<_> = words.iter().filter(|word| !told.contains(**word)).collect();
+    let missing: Vec<_> = words
+        .iter()
+        .filter(|word| !recorded.contains(**word))
+        .collect();
     assert!(missing.is_empty(), "{missing:?}");
     assert_eq!(
-        now(&figures(), &told),
+        now(&figures(), &recorded),
         IN_FORCE,
         "count up RUNOUT_RULES_VERSION and keep here what it says"
     );
@@ -187,12 +190,12 @@ fn a_rule_of_runout_that_changes_has_a_version_of_its_own() {
 /// The test above would see it: each value by itself, and what is found.
 #[test]
 fn no_value_and_no_finding_of_runout_can_change_unseen() {
-    let (kept, told) = (figures(), told());
-    for place in 0..kept.len() {
-        let mut changed = kept.clone();
+    let (saved, recorded) = (figures(), recorded());
+    for place in 0..saved.len() {
+        let mut changed = saved.clone();
         changed[place].1 *= 1.01;
-        assert_ne!(now(&changed, &told), IN_FORCE, "{}", kept[place].0);
+        assert_ne!(now(&changed, &recorded), IN_FORCE, "{}", saved[place].0);
     }
-    let other = told.replacen("proven_out", "proven_in", 1);
-    assert_ne!(now(&kept, &other), IN_FORCE);
+    let other = recorded.replacen("proven_out", "proven_in", 1);
+    assert_ne!(now(&saved, &other), IN_FORCE);
 }

@@ -65,7 +65,7 @@ mod tests {
     }
 
     #[test]
-    fn a_page_of_another_kind_stays_and_a_start_that_is_not_known_is_told() {
+    fn a_page_of_another_kind_stays_and_a_start_that_is_not_known_is_reported() {
         let page = format!("<head>{TRUNK}</head>");
         assert_eq!(early(&page), Some(page));
         for strange in ["", "<script type=\"module\">go()</script>"] {

@@ -146,9 +146,9 @@ mod host {
     }
 
     /// One file of the version: its address and the hash the browser must find.
-    type Kept = (String, String);
+    type Saved = (String, String);
 
-    fn collect(top: &Path, dir: &Path, files: &mut Vec<Kept>) -> Result<(), PrecacheError> {
+    fn collect(top: &Path, dir: &Path, files: &mut Vec<Saved>) -> Result<(), PrecacheError> {
         for entry in fs::read_dir(dir).map_err(|why| file_error(dir, &why))? {
             let path = entry.map_err(|why| file_error(dir, &why))?.path();
             let Some(name) = address(top, &path) else {
@@ -181,13 +181,13 @@ mod host {
         if path.is_dir() {
             name.push('/');
         }
-        let kept = !hidden && !NOT_KEPT.contains(&name.as_str()) && !name.ends_with(pack::END);
-        kept.then(|| name.trim_end_matches('/').to_owned())
+        let saved = !hidden && !NOT_KEPT.contains(&name.as_str()) && !name.ends_with(pack::END);
+        saved.then(|| name.trim_end_matches('/').to_owned())
     }
 
     /// The worker with its two lines written. The version covers the worker's own text too: a
     /// change of the worker alone must not share a cache with the version before it.
-    fn with_list(worker: &str, files: &[Kept]) -> Result<String, PrecacheError> {
+    fn with_list(worker: &str, files: &[Saved]) -> Result<String, PrecacheError> {
         let mut list = String::from("const PRECACHE = [");
         for (url, hash) in files {
             let _ = write!(list, "[{url:?},{hash:?}],");

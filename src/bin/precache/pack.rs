@@ -57,7 +57,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_copy_says_what_its_file_says_and_pictures_have_none() {
+    fn a_copy_says_what_its_file_says_and_photos_have_none() {
         let dir = std::env::temp_dir().join(format!("hubslate-pack-{}", std::process::id()));
         fs::create_dir_all(dir.join("icons")).unwrap();
         let text = "a { color: red; }\n".repeat(400);

@@ -11,7 +11,7 @@ fn kit(device: &str, n: u64, carried: Carried) -> Entry {
         at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: String::new(),
         device: device.to_owned(),
@@ -45,20 +45,20 @@ fn clicked(van: &str, finished: &str, times: u32) -> Summary {
 }
 
 #[test]
-fn each_van_has_its_own_instruments_as_it_told_them_last() {
+fn each_van_has_its_own_instruments_as_it_reported_them_last() {
     let sheet = fold([
         kit("a", 1, carried("2020-01-01", None)),
         kit("a", 2, carried("2025-09-01", Some("2026-06-01"))),
         kit("b", 1, carried("2025-03-01", Some("2026-03-01"))),
     ]);
     let all = to_check(&sheet, &[], day("2026-03-04"));
-    let told: Vec<_> = all
+    let recorded: Vec<_> = all
         .iter()
         .map(|it| (it.van.as_str(), it.wrench.is_some(), it.due, it.by))
         .collect();
     let first = day("2026-03-01");
     assert_eq!(
-        told,
+        recorded,
         [
             ("b", true, Some(CheckDue::Day(first)), Some(first)),
             ("b", false, Some(CheckDue::Day(first)), Some(first)),
@@ -89,7 +89,7 @@ fn clicks_of_its_own_van_since_the_check_make_a_wrench_due_and_practice_does_not
 }
 
 #[test]
-fn the_kit_that_was_told_last_counts_whatever_its_number() {
+fn the_kit_that_was_reported_last_counts_whatever_its_number() {
     // After a kill a phone counts from an older number on.
     let before = kit("a", 7, carried("2020-01-01", None));
     let mut later = kit("a", 2, carried("2025-09-01", Some("2026-06-01")));

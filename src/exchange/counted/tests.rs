@@ -20,9 +20,9 @@ fn replaced(van: &str, decided: bool, mended: Option<bool>, seen: &str) -> Summa
     job
 }
 
-fn told<K: Clone>(rows: &[Row<K>]) -> Vec<(K, usize, usize)> {
-    let told = rows.iter().map(|row| (row.what.clone(), row.of, row.all));
-    told.collect()
+fn recorded<K: Clone>(rows: &[Row<K>]) -> Vec<(K, usize, usize)> {
+    let recorded = rows.iter().map(|row| (row.what.clone(), row.of, row.all));
+    recorded.collect()
 }
 
 #[test]
@@ -38,7 +38,7 @@ fn decisions_are_counted_against_what_was_proved_and_all_vans_come_first() {
     let rows = by_van(&jobs, Measure::Mended);
     let name = |text: &str| text.to_owned();
     assert_eq!(
-        told(&rows),
+        recorded(&rows),
         [(name(""), 2, 3), (name("a"), 1, 2), (name("b"), 1, 1)]
     );
     // 2 of 3 at 95 %, by scipy 1.17.1: binomtest(2, 3).proportion_ci(0.95, "exact").
@@ -59,7 +59,7 @@ fn quality_is_counted_of_ended_jobs_alone() {
     jobs[0].tally.quick = (1, 1);
     jobs[1].tally.reasons = (2, 8);
     let name = |text: &str| text.to_owned();
-    let rows = |measure| told(&by_van(&jobs, measure));
+    let rows = |measure| recorded(&by_van(&jobs, measure));
     assert_eq!(
         rows(Measure::NotedLater),
         [(name(""), 10, 150), (name("a"), 10, 150)]
@@ -76,7 +76,7 @@ fn quality_is_counted_of_ended_jobs_alone() {
 }
 
 #[test]
-fn damages_are_of_what_was_looked_at_and_causes_of_what_was_told() {
+fn damages_are_of_what_was_looked_at_and_causes_of_what_was_reported() {
     let seen = |word: Damage| replaced("a", true, Some(true), word.code());
     let mut jobs = vec![
         seen(Damage::Moisture),
@@ -86,7 +86,7 @@ fn damages_are_of_what_was_looked_at_and_causes_of_what_was_told() {
         seen(Damage::NotLooked),
         replaced("a", true, None, ""),
     ];
-    let rows = told(&damages(&jobs));
+    let rows = recorded(&damages(&jobs));
     assert_eq!(
         rows,
         [
@@ -100,7 +100,7 @@ fn damages_are_of_what_was_looked_at_and_causes_of_what_was_told() {
     jobs[1].came_back = Some(true);
     jobs[2].came_back = Some(false);
     jobs[2].tally.came_back_for = CameBackFor::Part.code().to_owned();
-    assert_eq!(told(&causes(&jobs)), [(CameBackFor::Fitting, 1, 1)]);
+    assert_eq!(recorded(&causes(&jobs)), [(CameBackFor::Fitting, 1, 1)]);
     jobs.iter_mut().for_each(|job| job.practice = true);
     assert_eq!((damages(&jobs), causes(&jobs)), (Vec::new(), Vec::new()));
 }

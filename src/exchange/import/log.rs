@@ -3,7 +3,9 @@
 use super::{EntryError, ImportError, IncomingLog, MAX_JOINS, is_log_id, is_uuid};
 use crate::exchange::belongs::belongs;
 use crate::exchange::canonical::{canonical_entry, canonical_sha};
-use crate::exchange::envelope::{KeptText, LogKind, Raw, StoredLog, digest_of, entry_digest, gone};
+use crate::exchange::envelope::{
+    LogKind, Raw, SavedText, StoredLog, digest_of, entry_digest, gone,
+};
 use crate::exchange::json::parse;
 use crate::exchange::pieces::{CalledOff, Pieces, Waits};
 use crate::exchange::wire::{WireError, decode, encode};
@@ -140,7 +142,7 @@ pub(super) async fn log(
 }
 
 /// A record, and the entry in it unless its body does not fit its kind.
-type Recorded = (KeptText, Result<Entry, WireError>);
+type Recorded = (SavedText, Result<Entry, WireError>);
 
 /// The record of a text that is an entry of this log.
 pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, EntryError> {
@@ -159,7 +161,7 @@ pub(in crate::exchange) fn record(log: &str, text: &str) -> Result<Recorded, Ent
     if let Err(WireError::NotJson | WireError::NotAnEntry) = read {
         return Err(EntryError::NotAnEntry);
     }
-    let record = KeptText {
+    let record = SavedText {
         log: of,
         id,
         text: text.to_owned(),

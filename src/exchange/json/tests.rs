@@ -48,7 +48,7 @@ fn every_part_of_json_is_read_and_every_cut_is_seen() {
 }
 
 #[test]
-fn a_deep_text_is_kept_and_not_taken_apart() {
+fn a_deep_text_is_saved_and_not_taken_apart() {
     let deep = |n: usize| format!("{}1{}", "[".repeat(n), "]".repeat(n));
     let text = deep(200_000);
     assert_eq!(parse(&text).unwrap().raw(), text);

@@ -6,7 +6,7 @@
 //! N|<plate>                      the plate; on paper only, no entry keeps it
 //! V|family|…|studs|5             facts of the vehicle, in pairs
 //! K|front_left                   corners
-//! S|document|day|who|reason      a source; cards name them by their number, from 1
+//! S|document|day|who|reason      a source; specs name them by their number, from 1
 //! C|item|source|page|stages|position|conditions|count|thread|class|pattern|threadlocker
 //! L|item|source|page|most|method|place|rig|newtons
 //! X|item|reason                  looked for and not found

@@ -12,8 +12,8 @@ use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
 use crate::trade::day::day_of;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, MishapKind, Pattern, Position, Printed,
-    PropertyClass, SpecCard, Thread, TorqueBody,
+    Condition, MishapKind, Pattern, Position, Printed, PropertyClass, Spec, SpecBody, SpecItem,
+    SpecSource, Thread, TorqueBody,
 };
 use crate::trade::play::{Decision, Dial, DialKind, Method, Place, Rig, Way};
 use crate::trade::vehicle::Corner;
@@ -44,7 +44,7 @@ struct Reader {
     job: Option<String>,
     digest: String,
     plate: Option<String>,
-    sources: Vec<CardSource>,
+    sources: Vec<SpecSource>,
     dials: Vec<Dial>,
     facts: Vec<Event>,
 }
@@ -128,8 +128,8 @@ impl Reader {
             "R" => self.readings(&fields)?,
             "O" => self.run(&fields)?,
             "C" | "L" | "X" => {
-                let card = self.card(kind, &fields)?;
-                self.facts.push(Event::Card(card));
+                let spec = self.spec(kind, &fields)?;
+                self.facts.push(Event::Spec(spec));
             }
             kind => self.facts.push(fact(kind, &fields)?),
         }
@@ -145,12 +145,12 @@ impl Reader {
         Some(())
     }
 
-    fn card(&self, kind: &str, fields: &Fields) -> Option<SpecCard> {
+    fn spec(&self, kind: &str, fields: &Fields) -> Option<Spec> {
         let body = match kind {
-            "X" => CardBody::NotFound {
+            "X" => SpecBody::NotFound {
                 reason: fields.text(1)?,
             },
-            "L" => CardBody::Play {
+            "L" => SpecBody::Play {
                 most: typed(fields.raw(3))?,
                 least: match fields.raw(8) {
                     "" => None,
@@ -159,10 +159,10 @@ impl Reader {
                 way: fields.way(4)?,
                 source: self.source(fields)?,
             },
-            _ => CardBody::Torque(self.torque(fields)?),
+            _ => SpecBody::Torque(self.torque(fields)?),
         };
-        Some(SpecCard {
-            item: fields.word::<CardItem>(0)?,
+        Some(Spec {
+            item: fields.word::<SpecItem>(0)?,
             body,
         })
     }
@@ -184,9 +184,9 @@ impl Reader {
         })
     }
 
-    fn source(&self, fields: &Fields) -> Option<CardSource> {
+    fn source(&self, fields: &Fields) -> Option<SpecSource> {
         let place = fields.raw(1).parse::<usize>().ok()?.checked_sub(1)?;
-        Some(CardSource {
+        Some(SpecSource {
             page: fields.text(2)?,
             ..self.sources.get(place)?.clone()
         })
@@ -285,13 +285,13 @@ fn sides(common: &Reading, field: &str) -> Option<Vec<Event>> {
     Some(sides)
 }
 
-fn source(fields: &Fields) -> Option<CardSource> {
-    Some(CardSource {
+fn source(fields: &Fields) -> Option<SpecSource> {
+    Some(SpecSource {
         document: fields.text(0)?,
         page: String::new(),
         looked_up: day_of(fields.raw(1))?,
         who: fields.text(2)?,
-        kept_because: fields.reason(3)?,
+        override_reason: fields.reason(3)?,
     })
 }
 
@@ -312,7 +312,7 @@ fn fact(kind: &str, fields: &Fields) -> Option<Event> {
         "A" => Event::Also(Also {
             item: fields.item(0, 1)?,
             name: fields.text(2)?,
-            card: match fields.raw(3) {
+            spec: match fields.raw(3) {
                 "" => None,
                 torque => Some((typed(torque)?, fields.text(4)?)),
             },

@@ -4,7 +4,7 @@ use super::line::{field, line, number, stage};
 use super::{Paper, round};
 use crate::exchange::json::written;
 use crate::job::entry::{Decided, Event, Moved, Reading, RunoutReading, Side};
-use crate::trade::fastening::{CardBody, CardSource, SpecCard, TorqueBody};
+use crate::trade::fastening::{Spec, SpecBody, SpecSource, TorqueBody};
 use crate::trade::play::{Dial, Way};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, SetName};
@@ -58,7 +58,7 @@ const fn frame(reading: &Reading) -> (Corner, SetName, Dial) {
 #[derive(Default)]
 struct Pen {
     lines: Vec<String>,
-    sources: Vec<CardSource>,
+    sources: Vec<SpecSource>,
     dials: Vec<Dial>,
 }
 
@@ -84,10 +84,10 @@ impl Pen {
                 let names: Vec<String> = corners.iter().map(|c| c.code().to_owned()).collect();
                 self.line('K', &names);
             }
-            Event::Card(card) => self.card(card),
+            Event::Spec(spec) => self.spec(spec),
             Event::Moved(moved) => self.moved(moved),
             Event::Also(also) => {
-                let (torque, document) = match &also.card {
+                let (torque, document) = match &also.spec {
                     Some((torque, document)) => (number(torque), field(document)),
                     None => Default::default(),
                 };
@@ -132,16 +132,16 @@ impl Pen {
         }
     }
 
-    fn card(&mut self, card: &SpecCard) {
-        let item = card.item.code().to_owned();
-        match &card.body {
-            CardBody::Torque(body) => {
+    fn spec(&mut self, spec: &Spec) {
+        let item = spec.item.code().to_owned();
+        match &spec.body {
+            SpecBody::Torque(body) => {
                 let source = self.source(&body.source);
                 let mut fields = vec![item, source, field(&body.source.page)];
                 fields.extend(torque(body));
                 self.line('C', &fields);
             }
-            CardBody::Play {
+            SpecBody::Play {
                 most,
                 least,
                 way,
@@ -149,17 +149,17 @@ impl Pen {
             } => {
                 let number_of = self.source(source);
                 let mut fields = vec![item, number_of, field(&source.page), number(most)];
-                fields.extend(told_way(way));
+                fields.extend(recorded_method(way));
                 fields.extend(least.as_ref().map(number));
                 self.line('L', &fields);
             }
-            CardBody::NotFound { reason } => self.line('X', &[item, field(reason)]),
+            SpecBody::NotFound { reason } => self.line('X', &[item, field(reason)]),
         }
     }
 
     /// The number of a source, which stands in a line of its own before the first that names it.
-    fn source(&mut self, source: &CardSource) -> String {
-        let source = CardSource {
+    fn source(&mut self, source: &SpecSource) -> String {
+        let source = SpecSource {
             page: String::new(),
             ..source.clone()
         };
@@ -171,7 +171,7 @@ impl Pen {
             source.looked_up.to_string(),
             field(&source.who),
             source
-                .kept_because
+                .override_reason
                 .as_deref()
                 .map(reason)
                 .unwrap_or_default(),
@@ -205,7 +205,7 @@ impl Pen {
             first.set.nth.to_string(),
             self.dial(&first.dial),
         ];
-        fields.extend(way.map(told_way).unwrap_or_default());
+        fields.extend(way.map(recorded_method).unwrap_or_default());
         fields.extend(rounds(readings));
         self.line('R', &fields);
     }
@@ -290,7 +290,7 @@ fn torque(body: &TorqueBody) -> [String; 8] {
     ]
 }
 
-fn told_way(way: &Way) -> [String; 4] {
+fn recorded_method(way: &Way) -> [String; 4] {
     let newtons = way
         .force
         .map(|force| digits(force.in_unit(ForceUnit::Newton)));
@@ -312,7 +312,7 @@ fn rounds(readings: &[&Reading]) -> Vec<String> {
     let mut rounds: Vec<(u8, String)> = Vec::new();
     for reading in readings {
         let place = reading.divisions.as_typed();
-        let told = match reading.side {
+        let recorded = match reading.side {
             Side::Push => format!("{place}>"),
             Side::Pull => match reading.turns {
                 Some(turns) => format!("{place}#{turns}"),
@@ -320,8 +320,8 @@ fn rounds(readings: &[&Reading]) -> Vec<String> {
             },
         };
         match rounds.last_mut() {
-            Some((round, text)) if *round == reading.round => text.push_str(&told),
-            _ => rounds.push((reading.round, told)),
+            Some((round, text)) if *round == reading.round => text.push_str(&recorded),
+            _ => rounds.push((reading.round, recorded)),
         }
     }
     rounds

@@ -10,7 +10,7 @@ fn count(device: &str, n: u64, have: u16, cores: u16) -> Entry {
         at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: String::new(),
         device: device.to_owned(),
@@ -53,7 +53,7 @@ fn a_part_that_is_fitted_counts_one_down_from_the_last_count_of_its_van() {
         fitted("b", 6, TODAY, "OTHER"),
     ];
     let rows = on_board(&kit, &jobs, TODAY);
-    let told: Vec<_> = rows
+    let recorded: Vec<_> = rows
         .iter()
         .map(|row| {
             (
@@ -66,7 +66,7 @@ fn a_part_that_is_fitted_counts_one_down_from_the_last_count_of_its_van() {
         })
         .collect();
     assert_eq!(
-        told,
+        recorded,
         [
             ("a", Some(1), 1, 3, true),
             ("b", Some(4), 0, 0, false),

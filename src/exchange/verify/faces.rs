@@ -48,7 +48,7 @@ fn says(found: &Found) -> Value {
         "shape": shape,
         "undetermined": undetermined,
         "runout": found.reach.as_ref().map(reach),
-        "against": against(found.limit.map(|card| card.most.length()), found.judged.map(Ok)),
+        "against": against(found.limit.map(|spec| spec.most.length()), found.judged.map(Ok)),
         "basis": found.basis.map(Basis::code),
         "positions": found.positions.as_deref().map(positions),
         "best": best.map(|best| best.stud + 1),

@@ -191,7 +191,7 @@ impl Remark {
         let say = match self {
             Self::Reformatted => Verified::Reformatted,
             Self::Unknown(id) => Verified::EntryUnknown(&id.0),
-            Self::Disagree => Verified::ToldTwice,
+            Self::Disagree => Verified::RecordedTwice,
             Self::NotChecked(id) => Verified::NotChecked(&id.0),
             Self::OtherRules { rules, .. } => Verified::OtherRules(*rules),
         };
@@ -206,7 +206,7 @@ fn record(lang: Lang, problem: &Problem) -> String {
         Problem::Circle(id) => Verified::EntryCircle(&id.0),
         Problem::Unknown(id) => Verified::EntryUnknown(&id.0),
         Problem::Lost => Verified::EntriesLost,
-        Problem::Disagree(_) => Verified::ToldTwice,
+        Problem::Disagree(_) => Verified::RecordedTwice,
     };
     text::verified(lang, say)
 }

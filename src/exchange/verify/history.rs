@@ -1,6 +1,6 @@
 //! What each entry had seen, put together for each that is looked at again, up to a limit.
 
-use super::{Checked, Finding, Remark, Told};
+use super::{Checked, Finding, Recorded, Remark};
 use crate::job::entry::EntryId;
 use crate::map::OrderedMap;
 
@@ -11,7 +11,7 @@ pub const MAX_AGAIN: usize = 500_000;
 
 /// What an entry rested on: the entries that it had seen.
 pub(super) struct History<'a> {
-    told: &'a [Told],
+    recorded: &'a [Recorded],
     /// The places of what each entry names; nothing for one that is not here.
     after: Vec<Vec<Option<usize>>>,
     /// For which entry each one was looked at last.
@@ -21,10 +21,10 @@ pub(super) struct History<'a> {
 }
 
 impl<'a> History<'a> {
-    pub(super) fn of(told: &'a [Told]) -> Self {
-        let places = (0..).zip(told).map(|(place, one)| (&one.0.id, place));
+    pub(super) fn of(recorded: &'a [Recorded]) -> Self {
+        let places = (0..).zip(recorded).map(|(place, one)| (&one.0.id, place));
         let places: OrderedMap<&EntryId, usize> = places.collect();
-        let after = |one: &Told| {
+        let after = |one: &Recorded| {
             let after = one.0.after.iter();
             let mut after: Vec<_> = after.map(|id| places.get(id).copied()).collect();
             after.sort_unstable();
@@ -32,21 +32,21 @@ impl<'a> History<'a> {
             after
         };
         Self {
-            told,
-            after: told.iter().map(after).collect(),
-            looked_for: vec![None; told.len()],
+            recorded,
+            after: recorded.iter().map(after).collect(),
+            looked_for: vec![None; recorded.len()],
             left: Some(MAX_AGAIN),
         }
     }
 
     /// Everything that the entry at `of` had seen; nothing, and that is said, if some of it is not
     /// here or the limit is reached.
-    pub(super) fn before(&mut self, checked: &mut Checked, of: usize) -> Option<Vec<&'a Told>> {
+    pub(super) fn before(&mut self, checked: &mut Checked, of: usize) -> Option<Vec<&'a Recorded>> {
         let mut before = Vec::new();
         let mut open = self.after.get(of)?.clone();
         while let Some(named) = open.pop() {
             let Some(place) = named else {
-                let id = self.told.get(of)?.0.id.clone();
+                let id = self.recorded.get(of)?.0.id.clone();
                 checked.remarks.push(Remark::NotChecked(id));
                 return None;
             };
@@ -61,7 +61,7 @@ impl<'a> History<'a> {
             };
             self.left = Some(left);
             open.extend(self.after.get(place)?);
-            before.push(self.told.get(place)?);
+            before.push(self.recorded.get(place)?);
         }
         Some(before)
     }

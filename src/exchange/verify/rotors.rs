@@ -35,9 +35,9 @@ pub(super) fn of(sheet: &JobState, corner: Corner, one: &Measurement) -> Value {
 }
 
 fn says(found: &Found) -> Value {
-    let bound = |told: Option<&Against>| {
-        let limit = told.map(|told| told.card.value.length());
-        against(limit, told.map(|told| told.said))
+    let bound = |recorded: Option<&Against>| {
+        let limit = recorded.map(|recorded| recorded.spec.value.length());
+        against(limit, recorded.map(|recorded| recorded.said))
     };
     json!({
         "thinnest": mm(found.thickness.thinnest()),

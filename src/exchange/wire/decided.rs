@@ -27,7 +27,7 @@ impl Form for Difference {
     fn read(json: &Json<'_>) -> Option<Self> {
         match WhyNot::read(json)? {
             WhyNot::Way(apart) => Some(apart),
-            WhyNot::Mark(_) => None,
+            WhyNot::ReadingFlag(_) => None,
         }
     }
 
@@ -61,7 +61,7 @@ impl Form for Inputs {
             out.close();
         });
         out.field("together", &self.joined);
-        out.field("card_apart", &evidence.card_apart);
+        out.field("spec_apart", &evidence.spec_apart);
         out.field("rough", &evidence.roughness);
         out.field("noisy", &evidence.noise);
         out.field("felt", &evidence.felt);
@@ -79,7 +79,7 @@ impl Form for Box<Inputs> {
         let sets = json.find("sets").ok()??.list()?.iter();
         let set = |set: &Json<'_>| Some((set.field("set")?, Figures::read(set)?));
         let evidence = Evidence {
-            card_apart: json.field("card_apart")?,
+            spec_apart: json.field("spec_apart")?,
             roughness: json.field("rough")?,
             noise: json.field("noisy")?,
             felt: json.field("felt")?,

@@ -4,7 +4,7 @@
 use crate::exchange::json::{Form, Json, Out, form};
 use crate::exchange::wire::decided::uncertain;
 use crate::job::entry::{
-    AgainstLimit, FaceFound, ReachFound, RotorFound, RunoutCard, ShapeFound, ThicknessCard,
+    AgainstLimit, FaceFound, ReachFound, RotorFound, RunoutSpec, ShapeFound, ThicknessSpec,
     WaveFound,
 };
 use crate::job::runout::Basis;
@@ -34,8 +34,8 @@ form!(ReachFound {
     low("low_mm"), high("high_mm"),
 } if it uncertain(it.u) && uncertain(it.scatter));
 
-form!(AgainstLimit<RunoutCard> { card(..), judged(by put_judged, get_judged) });
-form!(AgainstLimit<ThicknessCard> { card(..), judged(by put_judged, get_judged) });
+form!(AgainstLimit<RunoutSpec> { spec(..), judged(by put_judged, get_judged) });
+form!(AgainstLimit<ThicknessSpec> { spec(..), judged(by put_judged, get_judged) });
 
 /// The variants that are kept in a box.
 macro_rules! boxed {

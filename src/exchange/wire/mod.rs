@@ -3,10 +3,10 @@
 //! A stored text is kept byte for byte and raised to today's form in memory only. A type that is
 //! stored can no longer be changed freely: add a version, keep the old one's fixture.
 
-mod card;
 mod decided;
 mod flow;
 mod found;
+mod spec;
 mod what;
 
 #[cfg(not(target_arch = "wasm32"))]
@@ -43,7 +43,7 @@ pub(super) fn proved(proved: &crate::job::entry::Proved) -> serde_json::Value {
 form!(Timestamp {
     utc_ms,
     offset_min,
-    told
+    recorded
 });
 
 impl Form for EntryId {

@@ -4,8 +4,8 @@ use crate::exchange::json::{Form, Json, Out, form};
 use crate::exchange::paper;
 use crate::job::entry::{
     Caption, Captioned, Consent, Decided, DialSetup, Due, Ended, Event, Gauging, HandedOver, Moved,
-    Opened, Paid, Part, Photo, Price, Quantity, Reading, Reply, RunoutCard, RunoutReading, Setup,
-    Signed, Stock, ThicknessCard, ThicknessReading, Voice,
+    Opened, Paid, Part, Photo, Price, Quantity, Reading, Reply, RunoutReading, RunoutSpec, Setup,
+    Signed, Stock, ThicknessReading, ThicknessSpec, Voice,
 };
 use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
@@ -20,7 +20,7 @@ form!(enum Event {
     Said = "said" [text],
     Vehicle = "vehicle" [field, text],
     Corners = "corners" [corners],
-    Card = "card" (it),
+    Spec = "spec" (it),
     Missing = "missing" [items],
     Carried = "carried" (it),
     Answered = "answered" [step, reply],
@@ -86,7 +86,7 @@ form!(enum Reply {
 
 form!(Opened { start, practice });
 form!(Moved { step, items, to, wrench("name" "set") });
-form!(Also { item, name, card("torque" "document") });
+form!(Also { item, name, spec("torque" "document") });
 form!(Mishap {
     step,
     item,
@@ -166,14 +166,14 @@ form!(Setup {
     stud,
     cleaned
 });
-form!(RunoutCard {
+form!(RunoutSpec {
     surface,
     most,
     source
 });
 form!(ThicknessReading { corner, run, gauging(..), place, thickness });
 form!(Gauging { micrometer, places });
-form!(ThicknessCard {
+form!(ThicknessSpec {
     axle,
     bound,
     value,

@@ -12,7 +12,7 @@ use super::*;
 use crate::job::entry::{Consent, Ended, How, Paid, PaidHow, Price};
 use crate::job::fold;
 use crate::job::mishap::Mishap;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{Line, LineKind, TaxRounding, TaxRule};
 use crate::trade::wheel_end::{Item, ItemKind, Step, StepKey};

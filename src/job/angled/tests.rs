@@ -1,9 +1,9 @@
 //! The angle gauge before leaving, and what is noted of an angle.
 use super::*;
 use crate::job::entry::Carried;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::job::turn::Turning;
-use crate::job::turn::tests::{angle, card, kit, spec, torque};
+use crate::job::turn::tests::{angle, kit, planned, spec, torque};
 use crate::trade::wheel_end::{ItemKind, Step};
 
 fn with(noted: Option<bool>, due: Option<&str>) -> Event {
@@ -39,34 +39,34 @@ fn the_more_careful_word_about_the_angle_gauge_holds() {
 }
 
 #[test]
-fn only_cards_with_an_angle_ask_for_the_gauge() {
-    let cards = [
-        card(CardItem::AxleNut, vec![torque("180"), angle("60")]),
-        card(CardItem::LugNuts, vec![torque("120")]),
+fn only_specs_with_an_angle_ask_for_the_gauge() {
+    let specs = [
+        spec(SpecItem::AxleNut, vec![torque("180"), angle("60")]),
+        spec(SpecItem::LugNuts, vec![torque("120")]),
     ];
-    let sheet = sheet(&cards);
-    let asked = angle_cards(&sheet);
+    let sheet = sheet(&specs);
+    let asked = angle_specs(&sheet);
     let asked: Vec<_> = asked
         .iter()
         .map(|(item, angle)| (*item, angle.number.as_typed()))
         .collect();
-    assert_eq!(asked, [(CardItem::AxleNut, "60")]);
+    assert_eq!(asked, [(SpecItem::AxleNut, "60")]);
 }
 
 #[test]
-fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
-    let spec = spec(Step::TurnHubBolts, ItemKind::HubBolts);
+fn each_bolt_is_reported_by_what_its_angle_was_read_and_nothing_is_reported_twice() {
+    let planned = planned(Step::TurnHubBolts, ItemKind::HubBolts);
     let stages = vec![torque("60"), angle("90")];
-    let mut whats = vec![with(Some(true), None), card(CardItem::HubBolts, stages)];
+    let mut whats = vec![with(Some(true), None), spec(SpecItem::HubBolts, stages)];
     let turn = |whats: &[Event]| {
-        let turning = Turning::of(&sheet(whats), &spec, ItemKind::HubBolts).unwrap();
+        let turning = Turning::of(&sheet(whats), &planned, ItemKind::HubBolts).unwrap();
         turning.tap().unwrap()
     };
     for _ in 0..4 {
         whats.push(turn(&whats));
     }
     for swings in [0, 0, 6, 6] {
-        whats.extend(told(&sheet(&whats), spec.key, swings));
+        whats.extend(recorded(&sheet(&whats), planned.key, swings));
         whats.push(turn(&whats));
     }
     let now = sheet(&whats);
@@ -84,5 +84,5 @@ fn each_bolt_is_told_by_what_its_angle_was_read_and_nothing_is_told_twice() {
     assert_eq!(by[..4], [None; 4]);
     // Without a gauge and without a swing nobody knows by what it was read.
     let bare = sheet(&[with(Some(false), None)]);
-    assert_eq!(told(&bare, spec.key, 0), None);
+    assert_eq!(recorded(&bare, planned.key, 0), None);
 }

@@ -1,6 +1,6 @@
 #![allow(clippy::unwrap_used)]
 use super::*;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::trade::diagnosis::{Cause, TABLE, corners, rank};
 use crate::trade::wheel_end::NotDoneReason;
 

@@ -2,7 +2,7 @@
 use super::*;
 use crate::job::entry::{Consent, Decided, Event, How, Inputs, Moved, Scope};
 use crate::job::plan;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::trade::wheel_end::{Check, Choice};
 
 const CORNER: Corner = Corner::FrontLeft;
@@ -66,7 +66,7 @@ fn warning_lights(pick: Choice) -> Event {
 }
 
 #[test]
-fn anything_loose_leaves_it_unfinished_whatever_else_is_told() {
+fn anything_loose_leaves_it_unfinished_whatever_else_is_reported() {
     let refused = said(StepKey::once(Step::SiteLook), Answer::No);
     assert_eq!(ending(std::slice::from_ref(&refused)), Ending::NotSafeHere);
     let loose = [refused, moved(ItemKind::LugNuts, ItemState::Loosened)];
@@ -155,7 +155,7 @@ fn a_repair_is_finished_only_when_its_result_was_looked_at_and_passed() {
 }
 
 #[test]
-fn the_odometer_is_told_as_it_is_and_as_it_will_stand() {
+fn the_odometer_is_reported_as_it_is_and_as_it_will_stand() {
     let read = Typed::parse("81204", DistanceUnit::Mile).unwrap();
     let read = Reply::Number(Quantity::Distance(read));
     let odometer = Event::Answered(StepKey::once(Step::Odometer), read);
@@ -175,15 +175,18 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
         sheet(&[Event::Answered(StepKey::once(Step::Odometer), reply)])
     };
     let due = |sheet: &JobState| retorque(sheet, "2026-03-30", DistanceUnit::Kilometre).unwrap();
-    let told = |due: &Due| {
+    let recorded = |due: &Due| {
         let distance = due.distance.clone().unwrap();
         (distance.number.as_typed().to_owned(), distance.unit)
     };
     let miles = due(&read(DistanceUnit::Mile));
-    assert_eq!(told(&miles), ("50".to_owned(), DistanceUnit::Mile));
+    assert_eq!(recorded(&miles), ("50".to_owned(), DistanceUnit::Mile));
     assert_eq!(miles.date, "2026-04-04");
     let unread = due(&sheet(&[]));
-    assert_eq!(told(&unread), ("80".to_owned(), DistanceUnit::Kilometre));
+    assert_eq!(
+        recorded(&unread),
+        ("80".to_owned(), DistanceUnit::Kilometre)
+    );
     assert_eq!(retorque(&sheet(&[]), "soon", DistanceUnit::Mile), None);
     let shop = ShopRetorque {
         after: Typed::parse("100", DistanceUnit::Kilometre).unwrap(),
@@ -193,12 +196,15 @@ fn the_retorque_is_due_in_the_unit_of_the_odometer() {
         retorque_by(sheet, "2026-03-30", DistanceUnit::Kilometre, Some(&shop)).unwrap()
     };
     let unread = by_shop(&sheet(&[]));
-    assert_eq!(told(&unread), ("100".to_owned(), DistanceUnit::Kilometre));
+    assert_eq!(
+        recorded(&unread),
+        ("100".to_owned(), DistanceUnit::Kilometre)
+    );
     // March has 31 days.
     assert_eq!(unread.date, "2026-04-06");
     // 100 km are 62.137 mi (a mile is 1.609344 km exactly).
     let miles = by_shop(&read(DistanceUnit::Mile));
-    assert_eq!(told(&miles), ("62".to_owned(), DistanceUnit::Mile));
+    assert_eq!(recorded(&miles), ("62".to_owned(), DistanceUnit::Mile));
 }
 
 #[test]

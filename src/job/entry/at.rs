@@ -10,7 +10,7 @@ pub struct Timestamp {
     /// The device's offset from UTC then, in minutes, east positive.
     pub offset_min: i32,
     /// When it was done, if the technician told another time.
-    pub told: Option<i64>,
+    pub recorded: Option<i64>,
 }
 
 impl Timestamp {

@@ -6,7 +6,7 @@
 use core::hash::{Hash, Hasher};
 
 use super::decided::{length, round};
-use super::{RunoutCard, ThicknessCard};
+use super::{RunoutSpec, ThicknessSpec};
 use crate::trade::play::conformity::Judged;
 use crate::trade::runout::{Arrow, Form, Next, Reach, RotorNext, Shape, Surface, Undetermined};
 use crate::trade::vehicle::Corner;
@@ -43,7 +43,7 @@ pub struct FaceFound {
     /// The runout itself and how sure it is; none while the shape cannot be told.
     pub reach: Option<ReachFound>,
     /// Against the limit, if one was looked up.
-    pub against: Option<AgainstLimit<RunoutCard>>,
+    pub against: Option<AgainstLimit<RunoutSpec>>,
     /// The rotor on every stud by the stud from 0, the best first, and what that is told from.
     pub positions: Option<(Basis, Vec<(u8, ReachFound)>)>,
     /// What comes next.
@@ -72,9 +72,9 @@ pub struct RotorFound {
     /// How much it varies beyond scatter, or why the places do not tell.
     pub varies: Result<ReachFound, Undetermined>,
     /// Against the least thickness, if that was looked up; "over" is "too thin".
-    pub least: Option<AgainstLimit<ThicknessCard>>,
+    pub least: Option<AgainstLimit<ThicknessSpec>>,
     /// Against the most variation, if that was looked up.
-    pub variation: Option<AgainstLimit<ThicknessCard>>,
+    pub variation: Option<AgainstLimit<ThicknessSpec>>,
     /// What comes next.
     pub next: RotorNext,
 }
@@ -83,7 +83,7 @@ pub struct RotorFound {
 #[derive(Clone, Debug, PartialEq, Hash)]
 pub struct AgainstLimit<C> {
     /// The limit as printed, with its source.
-    pub card: C,
+    pub spec: C,
     /// What the comparison says; none where the value cannot be told.
     pub judged: Option<Judged>,
 }
@@ -202,12 +202,12 @@ impl ShapeFound {
 
 impl<C> AgainstLimit<C> {
     /// As it is stored.
-    pub fn of(card: C, judged: Option<Judged>) -> Self {
+    pub fn of(spec: C, judged: Option<Judged>) -> Self {
         let judged = judged.map(|judged| Judged {
             conformance: round(judged.conformance),
             ..judged
         });
-        Self { card, judged }
+        Self { spec, judged }
     }
 
     /// Whether it is over its limit, proven or not.

@@ -33,9 +33,9 @@ pub struct Also {
     pub item: Item,
     /// What it is, so that another technician finds it.
     pub name: String,
-    /// Its own card: the torque as printed and where it was read; none where it is put back
+    /// Its own spec: the torque as printed and where it was read; none where it is put back
     /// without one.
-    pub card: Option<(TypedTorque, String)>,
+    pub spec: Option<(TypedTorque, String)>,
 }
 
 /// Something that went wrong.

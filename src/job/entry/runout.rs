@@ -1,7 +1,7 @@
 //! What was read round a face, and the limit that was looked up for it.
 
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardSource;
+use crate::trade::fastening::SpecSource;
 use crate::trade::play::Dial;
 use crate::trade::runout::{LeftOut, Surface};
 use crate::trade::vehicle::Corner;
@@ -47,11 +47,11 @@ pub struct RunoutReading {
 
 /// The most run-out that the vehicle's manufacturer allows on one surface.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct RunoutCard {
+pub struct RunoutSpec {
     /// Of what.
     pub surface: Surface,
     /// The value as printed.
     pub most: TypedLength,
     /// Where it was read.
-    pub source: CardSource,
+    pub source: SpecSource,
 }

@@ -3,11 +3,11 @@ use super::*;
 #[test]
 fn the_day_is_the_one_on_the_wall() {
     let day = |utc_ms, offset_min| {
-        let told = None;
+        let recorded = None;
         let at = Timestamp {
             utc_ms,
             offset_min,
-            told,
+            recorded,
         };
         at.day().map(|day| day.to_string())
     };

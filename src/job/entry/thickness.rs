@@ -1,6 +1,6 @@
 //! What a micrometer said round a rotor, and the limits that were looked up for it.
 
-use crate::trade::fastening::CardSource;
+use crate::trade::fastening::SpecSource;
 use crate::trade::runout::{Bound, Micrometer};
 use crate::trade::vehicle::{Axle, Corner};
 use crate::units::TypedLength;
@@ -31,7 +31,7 @@ pub struct ThicknessReading {
 
 /// One limit that the manufacturer gives for the rotors of an axle.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct ThicknessCard {
+pub struct ThicknessSpec {
     /// Front and rear rotors differ.
     pub axle: Axle,
     /// What it is of.
@@ -39,5 +39,5 @@ pub struct ThicknessCard {
     /// The value as printed.
     pub value: TypedLength,
     /// Where it was read.
-    pub source: CardSource,
+    pub source: SpecSource,
 }

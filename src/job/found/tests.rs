@@ -1,18 +1,18 @@
 //! Which results are to be recorded, and how long a recorded one stands.
 use super::*;
 use crate::job::entry::{
-    Carried, Ended, Ending, Entry, EntryId, Gauging, HandedOver, Moved, Reply, RunoutCard,
-    RunoutReading, Setup, ThicknessCard, ThicknessReading,
+    Carried, Ended, Ending, Entry, EntryId, Gauging, HandedOver, Moved, Reply, RunoutReading,
+    RunoutSpec, Setup, ThicknessReading, ThicknessSpec,
 };
 use crate::job::fold;
 use crate::job::kit::MoreKit;
 use crate::job::proof::with_records;
+use crate::job::recorded::sheet;
 use crate::job::runout::runs;
 use crate::job::slip::Slip;
 use crate::job::thickness::measurements;
-use crate::job::told::sheet;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardSource;
+use crate::trade::fastening::SpecSource;
 use crate::trade::play::Dial;
 use crate::trade::runout::rules::RUNOUT_RULES_VERSION;
 use crate::trade::runout::{Bound, Micrometer};
@@ -64,18 +64,18 @@ fn measured(place: u8, text: &str) -> Event {
     })
 }
 
-fn source() -> CardSource {
-    CardSource {
+fn source() -> SpecSource {
+    SpecSource {
         document: "Service pages (invented)".to_owned(),
         page: "2".to_owned(),
         looked_up: chrono::NaiveDate::from_ymd_opt(2026, 2, 1).unwrap(),
         who: "R. Okafor".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }
 
 fn most(surface: Surface) -> Event {
-    Event::RunoutLimit(RunoutCard {
+    Event::RunoutLimit(RunoutSpec {
         surface,
         most: Typed::parse("0.05", LengthUnit::Millimetre).unwrap(),
         source: source(),
@@ -83,7 +83,7 @@ fn most(surface: Surface) -> Event {
 }
 
 fn bound(axle: Axle, bound: Bound) -> Event {
-    Event::ThicknessLimit(ThicknessCard {
+    Event::ThicknessLimit(ThicknessSpec {
         axle,
         bound,
         value: Typed::parse("20.4", LengthUnit::Millimetre).unwrap(),
@@ -92,7 +92,7 @@ fn bound(axle: Axle, bound: Bound) -> Event {
 }
 
 /// The hub's face, the rotor on two studs, and the rotor under the micrometer.
-fn told() -> Vec<Event> {
+fn recorded() -> Vec<Event> {
     let runs = [
         run(1, Surface::HubFace),
         run(2, Surface::Rotor),
@@ -112,8 +112,8 @@ fn told() -> Vec<Event> {
 }
 
 /// With everything recorded: the runs in order, then the rotor.
-fn kept() -> Vec<Event> {
-    let mut whats = told();
+fn saved() -> Vec<Event> {
+    let mut whats = recorded();
     whats.extend(owed(&sheet(&whats)));
     whats
 }
@@ -130,16 +130,16 @@ fn stands(sheet: &JobState) -> (Vec<u8>, bool) {
 
 #[test]
 fn every_run_and_rotor_with_a_result_is_recorded_once() {
-    let whats = told();
+    let whats = recorded();
     let sheet_then = sheet(&whats);
     let owed_then = owed(&sheet_then);
     let keys: Vec<_> = owed_then.iter().flat_map(crate::job::key::keys).collect();
     let faces = (1..=3).map(|nth| Key::FaceFound(HERE, nth));
     let wanted: Vec<_> = faces.chain([Key::RotorFound(HERE, 1)]).collect();
     assert_eq!(keys, wanted);
-    let kept = sheet(kept());
-    assert_eq!(owed(&kept), []);
-    assert_eq!(stands(&kept), (vec![1, 2, 3], true));
+    let saved = sheet(saved());
+    assert_eq!(owed(&saved), []);
+    assert_eq!(stands(&saved), (vec![1, 2, 3], true));
     // One reading is no run, and three places are no rotor.
     let few = [Event::Corners(vec![HERE]), place(1, Surface::Pilot, 1, "0")];
     let three = (1..=3).map(|at| measured(at, "22.01"));
@@ -148,7 +148,7 @@ fn every_run_and_rotor_with_a_result_is_recorded_once() {
 }
 
 #[test]
-fn what_is_told_or_taken_back_makes_live_what_rests_on_it_and_nothing_else() {
+fn what_is_reported_or_taken_back_makes_live_what_rests_on_it_and_nothing_else() {
     let carried = Event::Carried(Carried {
         wrenches: vec![],
         dial: Dial::HUNDREDTH_MM,
@@ -171,7 +171,7 @@ fn what_is_told_or_taken_back_makes_live_what_rests_on_it_and_nothing_else() {
         wrench: None,
     });
     let strike = |what: &Event| {
-        let at = told().iter().position(|one| one == what).unwrap();
+        let at = recorded().iter().position(|one| one == what).unwrap();
         Event::Strike(vec![EntryId(format!("{at:04}"))])
     };
     let studs = Event::Vehicle(VehicleField::Studs, "6".to_owned());
@@ -196,17 +196,17 @@ fn what_is_told_or_taken_back_makes_live_what_rests_on_it_and_nothing_else() {
         (bound(Axle::Rear, Bound::Least), &[1, 2, 3], true),
     ];
     for (news, faces, rotor) in cases {
-        let changed = sheet([kept(), vec![news.clone()]].concat());
+        let changed = sheet([saved(), vec![news.clone()]].concat());
         let wanted = (faces.to_vec(), rotor);
         assert_eq!(stands(&changed), wanted, "{news:?}");
-        let recorded = [kept(), vec![news.clone()], owed(&changed)].concat();
+        let recorded = [saved(), vec![news.clone()], owed(&changed)].concat();
         assert_eq!(owed(&sheet(&recorded)), [], "{news:?}");
     }
 }
 
 #[test]
 fn a_place_that_another_phone_read_beside_the_record_makes_it_live() {
-    let whats = kept();
+    let whats = saved();
     let mut entries = sheet(&whats).entries().to_vec();
     let record = entries.last().unwrap().clone();
     assert!(matches!(record.what, Event::RotorFound(_)));
@@ -228,7 +228,7 @@ fn a_place_that_another_phone_read_beside_the_record_makes_it_live() {
 /// What rules of another version may have said is told, and today's are asked again after news.
 #[test]
 fn what_was_recorded_is_said_until_a_place_is_read_again() {
-    let mut whats = kept();
+    let mut whats = saved();
     for what in &mut whats {
         match what {
             Event::FaceFound(face) => (face.rules, face.tir) = (9, Length::millimetres(0.777)),
@@ -252,7 +252,7 @@ fn what_was_recorded_is_said_until_a_place_is_read_again() {
 
 #[test]
 fn results_stand_before_what_hands_over_or_ends_and_only_once() {
-    let sheet = sheet(told());
+    let sheet = sheet(recorded());
     let owed = owed(&sheet);
     let over = Event::HandedOver(HandedOver::NOW);
     let ended = Event::Ended(Ended {

@@ -4,8 +4,8 @@ use crate::job::dial_setup::recorded as set_up;
 use crate::job::entry::{Entry, EntryId, Event};
 use crate::job::evidence::decided;
 use crate::job::fold;
-use crate::job::told::sheet;
-use crate::trade::fastening::{CardBody, SpecCard};
+use crate::job::recorded::sheet;
+use crate::trade::fastening::{Spec, SpecBody};
 use crate::trade::play::Way;
 use crate::trade::wheel_end::NotDoneReason;
 use crate::units::{AngleUnit, Decimal, Typed};
@@ -33,7 +33,7 @@ fn picked(pick: Choice) -> Event {
 }
 
 /// A second set, and the decision on it whose limit other rules may have taken.
-fn told_once() -> Vec<Event> {
+fn recorded_once() -> Vec<Event> {
     let mut whats = vec![
         Event::Corners(vec![HERE]),
         set_up(HERE, SECOND, Way::DEFAULT),
@@ -56,21 +56,22 @@ fn by_other_rules() -> Length {
 
 /// Whether the set is told with the figures that were recorded of it.
 fn stands(sheet: &JobState) -> bool {
-    let set = crate::job::sets::told(sheet, HERE, SECOND)
+    let set = crate::job::sets::reported(sheet, HERE, SECOND)
         .unwrap()
         .unwrap();
     set.limit.value == by_other_rules()
 }
 
 #[test]
-fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_told_or_taken_back() {
-    let whats = told_once();
+fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_reported_or_taken_back()
+{
+    let whats = recorded_once();
     assert!(stands(&sheet(&whats)));
     let later = |what: Event| sheet([whats.clone(), vec![what]].concat());
     let strike = |place: usize| Event::Strike(vec![EntryId(format!("{place:04}"))]);
-    let card = SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::NotFound {
+    let spec = Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::NotFound {
             reason: "none".to_owned(),
         },
     };
@@ -83,7 +84,7 @@ fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_told_
         picked(Choice::FlexNone),
         Event::TipAngle(HERE, SECOND, degree),
         Event::Crept(HERE, SECOND, Decimal::parse("1").unwrap()),
-        Event::Card(card),
+        Event::Spec(spec),
         Event::Answered(
             StepKey::at(Step::WheelOff, HERE),
             Reply::NotDone(NotDoneReason::Other),
@@ -99,7 +100,7 @@ fn what_a_decision_recorded_of_a_set_stands_until_something_it_rests_on_is_told_
 
 #[test]
 fn a_cycle_that_another_phone_read_beside_the_decision_makes_the_set_live() {
-    let whats = told_once();
+    let whats = recorded_once();
     let mut entries = sheet(&whats).entries().to_vec();
     let record = entries.last().unwrap().clone();
     // By its id it comes before the decision, which had not seen it.

@@ -54,7 +54,7 @@ fn the_first_kit_speaks_the_units_of_its_holder() {
 #[test]
 fn clicks_are_counted_by_name_since_the_last_check() {
     use crate::job::entry::Moved;
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::job::turn::tests::CORNER;
     use crate::trade::wheel_end::{ItemKind, ItemState, Step, StepKey, items};
     let click = |name: &str| {
@@ -91,7 +91,7 @@ fn clicks_are_counted_by_name_since_the_last_check() {
 #[test]
 fn practice_never_counts_a_click_on_a_wrench_of_any_name() {
     use crate::job::entry::{Moved, Opened};
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     use crate::job::turn::tests::CORNER;
     use crate::trade::wheel_end::{ItemKind, ItemState, Start, Step, StepKey, items};
     let unit = TorqueUnit::NewtonMetre;
@@ -123,7 +123,7 @@ fn practice_never_counts_a_click_on_a_wrench_of_any_name() {
 
 #[test]
 fn a_job_knows_by_its_own_record_whether_a_wrench_was_due() {
-    use crate::job::told::sheet;
+    use crate::job::recorded::sheet;
     let unit = TorqueUnit::NewtonMetre;
     let wrench = |checked| Wrench {
         upkeep: typed_upkeep("", unit, checked, "4000").unwrap(),

@@ -1,16 +1,16 @@
-//! A fastener that went wrong, from its first word to its card.
+//! A fastener that went wrong, from its first word to its spec.
 use super::*;
 use crate::job::entry::How;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::job::turn::Turning;
-use crate::job::turn::tests::{CORNER, card, kit, spec, torque, walk};
+use crate::job::turn::tests::{CORNER, kit, planned, spec, torque, walk};
 use crate::job::{Status, status};
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::wheel_end::{ItemKind, Step, items};
 
-fn broken(spec: &StepSpec, item: Item) -> Event {
+fn broken(planned: &PlannedStep, item: Item) -> Event {
     Event::Mishap(Mishap {
-        step: spec.key,
+        step: planned.key,
         item,
         kind: MishapKind::Sheared,
         part: "stud".to_owned(),
@@ -18,9 +18,9 @@ fn broken(spec: &StepSpec, item: Item) -> Event {
     })
 }
 
-fn extra(spec: &StepSpec, yes: bool) -> Event {
+fn extra(planned: &PlannedStep, yes: bool) -> Event {
     Event::Consent(Consent {
-        step: spec.key,
+        step: planned.key,
         scope: Scope::Extra,
         yes,
         how: How::Spoken,
@@ -30,13 +30,13 @@ fn extra(spec: &StepSpec, yes: bool) -> Event {
 
 #[test]
 fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
     let third = items(CORNER, ItemKind::LugNuts, 5)[2];
     let state = |whats: &[Event]| {
         let now = sheet(whats);
-        mending(&now, in_the_way(&now, &spec).unwrap())
+        mending(&now, in_the_way(&now, &planned).unwrap())
     };
-    let mut whats = vec![broken(&spec, third)];
+    let mut whats = vec![broken(&planned, third)];
     let Event::Mishap(mishap) = whats[0].clone() else {
         unreachable!()
     };
@@ -45,14 +45,14 @@ fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
     whats.push(shoved(Answer::Yes));
     whats.push(Event::Answered(waiting(&mishap), Reply::Done));
     assert_eq!(state(&whats), Mending::Waiting);
-    whats.push(extra(&spec, true));
+    whats.push(extra(&planned, true));
     assert_eq!(state(&whats), Mending::Shove);
     whats.push(shoved(Answer::No));
     assert_eq!(state(&whats), Mending::Shove);
     whats.push(shoved(Answer::Yes));
     assert_eq!(state(&whats), Mending::Agreed);
     // Another one is asked for again, and the car does not wait for it.
-    whats.push(broken(&spec, third));
+    whats.push(broken(&planned, third));
     assert_eq!(state(&whats), Mending::Asking);
 }
 
@@ -60,11 +60,11 @@ fn a_car_that_waited_for_a_yes_is_shoved_before_it_is_mended() {
 fn a_crack_is_stop_until_the_part_is_replaced_where_the_hub_goes_on() {
     use crate::job::evidence::verdict;
     use crate::trade::play::{Decision, Reason, StopSign};
-    let at = |step: Step| StepSpec {
+    let at = |step: Step| PlannedStep {
         key: StepKey::at(step, CORNER),
         form: Form::Do,
         changes: step.row().changes.to_vec(),
-        ..spec(step, ItemKind::HubBolts)
+        ..planned(step, ItemKind::HubBolts)
     };
     let stops = |now: &JobState| {
         let verdict = verdict(now, CORNER);
@@ -97,9 +97,9 @@ fn a_crack_is_stop_until_the_part_is_replaced_where_the_hub_goes_on() {
     // It stands on the loose list, so that the job can end as left unfinished alone.
     assert_eq!(now.loose(), [(*knuckle, ItemState::Off)]);
     assert_eq!(stops(&now), (true, true));
-    let state = |whats: &[Event], spec: &StepSpec| {
+    let state = |whats: &[Event], planned: &PlannedStep| {
         let now = sheet(whats);
-        in_the_way(&now, spec).map(|mishap| mending(&now, mishap))
+        in_the_way(&now, planned).map(|mishap| mending(&now, mishap))
     };
     assert_eq!(state(&whats, &seat), Some(Mending::Asking));
     whats.push(extra(&seat, false));
@@ -117,55 +117,57 @@ fn a_crack_is_stop_until_the_part_is_replaced_where_the_hub_goes_on() {
 
 #[test]
 fn a_sheared_stud_is_off_until_it_is_agreed_mended_and_the_pass_begun_again() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
     let third = items(CORNER, ItemKind::LugNuts, 5)[2];
-    let start = vec![kit(), card(CardItem::LugNuts, vec![torque("120")])];
-    let (_, mut whats) = walk(&spec, ItemKind::LugNuts, start);
+    let start = vec![kit(), spec(SpecItem::LugNuts, vec![torque("120")])];
+    let (_, mut whats) = walk(&planned, ItemKind::LugNuts, start);
     assert_eq!(sheet(&whats).loose(), []);
-    whats.push(broken(&spec, third));
+    whats.push(broken(&planned, third));
     let now = sheet(&whats);
     assert_eq!(now.loose(), [(third, ItemState::Off)]);
-    assert_eq!(status(&now, &spec), Status::Partly(4, 5));
+    assert_eq!(status(&now, &planned), Status::Partly(4, 5));
     assert_eq!(
-        Turning::of(&now, &spec, ItemKind::LugNuts).unwrap().tap(),
+        Turning::of(&now, &planned, ItemKind::LugNuts)
+            .unwrap()
+            .tap(),
         None
     );
-    let mishap = in_the_way(&now, &spec).unwrap();
+    let mishap = in_the_way(&now, &planned).unwrap();
     assert_eq!(mending(&now, mishap), Mending::Asking);
-    whats.push(extra(&spec, false));
+    whats.push(extra(&planned, false));
     let now = sheet(&whats);
     assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
+        mending(&now, in_the_way(&now, &planned).unwrap()),
         Mending::Refused
     );
-    whats.push(extra(&spec, true));
+    whats.push(extra(&planned, true));
     let now = sheet(&whats);
     assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
+        mending(&now, in_the_way(&now, &planned).unwrap()),
         Mending::Agreed
     );
-    whats.extend(mended(&spec, third));
+    whats.extend(mended(&planned, third));
     let now = sheet(&whats);
-    assert_eq!(in_the_way(&now, &spec), None);
+    assert_eq!(in_the_way(&now, &planned), None);
     assert_eq!(now.loose(), [(third, ItemState::ByHand)]);
-    let (taps, whats) = walk(&spec, ItemKind::LugNuts, whats);
+    let (taps, whats) = walk(&planned, ItemKind::LugNuts, whats);
     assert_eq!((taps, sheet(&whats).loose()), (5, Vec::new()));
     // A second one at the same step is asked for again.
     let mut again = whats;
-    again.push(broken(&spec, third));
+    again.push(broken(&planned, third));
     let now = sheet(&again);
     assert_eq!(
-        mending(&now, in_the_way(&now, &spec).unwrap()),
+        mending(&now, in_the_way(&now, &planned).unwrap()),
         Mending::Asking
     );
 }
 
 #[test]
 fn without_its_key_a_nut_that_was_never_touched_is_not_called_loose() {
-    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
-    let crack = StepSpec {
+    let turn = planned(Step::TurnLugNuts, ItemKind::LugNuts);
+    let crack = PlannedStep {
         form: Form::Do,
-        ..spec(Step::LoosenLugNuts, ItemKind::LugNuts)
+        ..planned(Step::LoosenLugNuts, ItemKind::LugNuts)
     };
     let first = items(CORNER, ItemKind::LugNuts, 5)[0];
     let missing = Event::Mishap(Mishap {

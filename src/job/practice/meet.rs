@@ -7,7 +7,7 @@ use crate::trade::answer::Answer;
 use crate::trade::play::{Divisions, Felt};
 use crate::trade::practice::{Car, Hub, NoiseCause, Rig};
 use crate::trade::wheel_end::{
-    Choice, Form, SetName, Sign, Step, StepKey, StepSpec, When, sign_step,
+    Choice, Form, PlannedStep, SetName, Sign, Step, StepKey, When, sign_step,
 };
 use crate::units::Temperature;
 
@@ -36,11 +36,11 @@ pub enum Met {
 }
 
 /// What the practice car of a job shows at a step; `None` where it has nothing to show.
-pub fn met(sheet: &JobState, spec: &StepSpec) -> Option<(Car, Met)> {
+pub fn met(sheet: &JobState, planned: &PlannedStep) -> Option<(Car, Met)> {
     let car = car(sheet)?;
-    let tight = nuts_tight(sheet, spec.key);
+    let tight = nuts_tight(sheet, planned.key);
     let rig = |set| rig(sheet, set);
-    let met = match (spec.key.step, &spec.form) {
+    let met = match (planned.key.step, &planned.form) {
         (Step::RockNuts, _) if tight => Met::Nuts(0),
         (Step::BeforeDriving | Step::RockNuts, _) => Met::Nuts(car.truth.loose_nuts),
         (Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial, _) => {
@@ -57,7 +57,7 @@ pub fn met(sheet: &JobState, spec: &StepSpec) -> Option<(Car, Met)> {
         (Step::ProveRoad, _) => Met::SignsAfter {
             stayed: car.truth.noise == NoiseCause::Tires,
         },
-        (Step::RigPush | Step::RigAgain, _) => Met::Base(rig(set_of_base(spec.key))),
+        (Step::RigPush | Step::RigAgain, _) => Met::Base(rig(set_of_base(planned.key))),
         (_, Form::Round(set, round)) => Met::Needle(rig(*set), *round),
         (step, _) => Met::Sign(car.sign(sign_of(step)?)),
     };

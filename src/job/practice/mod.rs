@@ -1,7 +1,7 @@
 //! Practice jobs: an invented car, packed already, that behaves by its hidden truth.
 //!
 //! [`met`] says what it shows at a step, [`truth`] what it had, at the end. Nothing here is a
-//! value for any vehicle, and no card of it ever reaches the card book.
+//! value for any vehicle, and no spec of it ever reaches the spec library.
 
 mod meet;
 mod truth;
@@ -12,10 +12,10 @@ pub use truth::{Finding, Hidden, Outcome, truth};
 use crate::job::entry::{Carried, Event, Money, Opened, PersonField, Price, Reply, VehicleField};
 use crate::job::sheet::JobState;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, Printed, SpecCard, Stage, TorqueBody,
+    Condition, Position, Printed, Spec, SpecBody, SpecItem, SpecSource, Stage, TorqueBody,
 };
 use crate::trade::play::{Method, Place, Way};
-use crate::trade::practice::{Car, CardTrap, Code};
+use crate::trade::practice::{Car, Code, SpecTrap};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Start, Step, StepKey};
 use crate::units::{LengthUnit, TorqueUnit, Typed};
@@ -25,7 +25,7 @@ const VIN: &str = "ZZ9PRACT5CE000001";
 
 /// How a practice car is spoken of, in the words of a language.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Told<'a> {
+pub struct Recorded<'a> {
     /// Its family.
     pub family: &'a str,
     /// What its customer says.
@@ -51,20 +51,20 @@ pub fn car(sheet: &JobState) -> Option<Car> {
 
 /// Everything that Pack would have written for a practice car.
 ///
-/// `source` is the invented document that its cards are read from.
+/// `source` is the invented document that its specs are read from.
 pub fn packed(
     code: Code,
-    told: Told<'_>,
-    source: &CardSource,
+    recorded: Recorded<'_>,
+    source: &SpecSource,
     (carried, currency): (Carried, &str),
 ) -> Vec<Event> {
     let mut whats = vec![Event::Opened(Opened {
         start: Start::AtHome,
         practice: Some(code.code()),
     })];
-    whats.extend(customer_and_car(told));
+    whats.extend(customer_and_car(recorded));
     whats.push(Event::Corners(vec![Corner::FrontLeft]));
-    whats.extend(cards(source, Car::of(code).truth.slip).map(Event::Card));
+    whats.extend(specs(source, Car::of(code).truth.slip).map(Event::Spec));
     let money = |minor| Money {
         minor,
         currency: currency.to_owned(),
@@ -82,7 +82,7 @@ pub fn packed(
     whats
 }
 
-fn customer_and_car(told: Told<'_>) -> impl Iterator<Item = Event> {
+fn customer_and_car(recorded: Recorded<'_>) -> impl Iterator<Item = Event> {
     let person = [
         (PersonField::Name, "Pat Example"),
         (PersonField::Phone, "555 0100"),
@@ -90,7 +90,7 @@ fn customer_and_car(told: Told<'_>) -> impl Iterator<Item = Event> {
     ];
     let vehicle = [
         (VehicleField::Vin, VIN),
-        (VehicleField::Family, told.family),
+        (VehicleField::Family, recorded.family),
         (VehicleField::Studs, "5"),
         (VehicleField::HubBolts, "4"),
         (VehicleField::Fixing, "nuts"),
@@ -102,32 +102,32 @@ fn customer_and_car(told: Told<'_>) -> impl Iterator<Item = Event> {
     person
         .into_iter()
         .chain(vehicle)
-        .chain([Event::Said(told.said.to_owned())])
+        .chain([Event::Said(recorded.said.to_owned())])
 }
 
-fn cards(source: &CardSource, slip: Option<CardTrap>) -> impl Iterator<Item = SpecCard> {
+fn specs(source: &SpecSource, slip: Option<SpecTrap>) -> impl Iterator<Item = Spec> {
     let torque = |item, number: &str, conditions: &[Condition]| {
         let unit = match (item, slip) {
-            (CardItem::LugNuts, Some(CardTrap::LugNutsInPoundFeet)) => TorqueUnit::PoundFoot,
+            (SpecItem::LugNuts, Some(SpecTrap::LugNutsInPoundFeet)) => TorqueUnit::PoundFoot,
             _ => TorqueUnit::NewtonMetre,
         };
         let stage = Typed::parse(number, unit).map(Stage::Torque);
         let body = TorqueBody {
             stages: stage.into_iter().collect(),
-            position: (item == CardItem::AxleNut).then_some(Position::AirBrakeHeld),
+            position: (item == SpecItem::AxleNut).then_some(Position::AirBrakeHeld),
             conditions: conditions.to_vec(),
             printed: Printed::default(),
             source: source.clone(),
         };
-        SpecCard {
+        Spec {
             item,
-            body: CardBody::Torque(body),
+            body: SpecBody::Torque(body),
         }
     };
     let new = &[Condition::NewFastener];
-    let limit = Typed::parse("0.05", LengthUnit::Millimetre).map(|most| SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::Play {
+    let limit = Typed::parse("0.05", LengthUnit::Millimetre).map(|most| Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::Play {
             least: None,
             most,
             way: Way {
@@ -141,14 +141,14 @@ fn cards(source: &CardSource, slip: Option<CardTrap>) -> impl Iterator<Item = Sp
     });
     [
         torque(
-            CardItem::AxleNut,
+            SpecItem::AxleNut,
             "180",
             &[Condition::NewFastener, Condition::Stake],
         ),
-        torque(CardItem::HubBolts, "90", new),
-        torque(CardItem::BracketBolts, "110", &[Condition::Dry]),
-        torque(CardItem::CaliperPins, "28", &[Condition::Dry]),
-        torque(CardItem::LugNuts, "120", &[Condition::Dry]),
+        torque(SpecItem::HubBolts, "90", new),
+        torque(SpecItem::BracketBolts, "110", &[Condition::Dry]),
+        torque(SpecItem::CaliperPins, "28", &[Condition::Dry]),
+        torque(SpecItem::LugNuts, "120", &[Condition::Dry]),
     ]
     .into_iter()
     .chain(limit.ok())

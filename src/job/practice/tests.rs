@@ -3,21 +3,21 @@ use crate::job::dial_setup::{recorded, required};
 use crate::job::entry::Quantity;
 use crate::job::evidence::decided;
 use crate::job::kit::practice_kit;
-use crate::job::round::{Typing, kept};
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
+use crate::job::round::{Typing, saved};
 use crate::job::{Status, next, plan, status};
 use crate::trade::answer::Answer;
-use crate::trade::fastening::card::tests::source;
 use crate::trade::fastening::doubts;
+use crate::trade::fastening::spec::tests::source;
 use crate::trade::play::Dial;
 use crate::trade::practice::{Hands, Named};
 use crate::trade::vehicle::{CheckDigit, Vin};
 use crate::trade::wheel_end::{
-    Check, Choice, Form, Phase, SetName, StepSpec, When, procedure, round_number,
+    Check, Choice, Form, Phase, PlannedStep, SetName, When, procedure, round_number,
 };
 use crate::units::{System, TemperatureUnit};
 
-const TOLD: Told<'static> = Told {
+const TOLD: Recorded<'static> = Recorded {
     family: "Practice: Marten 1.4",
     said: "It hums.",
 };
@@ -44,15 +44,15 @@ fn every_practice_job_begins_at_its_site() {
 }
 
 #[test]
-fn its_number_passes_and_its_cards_are_sound() {
+fn its_number_passes_and_its_specs_are_sound() {
     assert_eq!(Vin::parse(VIN).unwrap().check(), CheckDigit::Passes);
     let mut items = Vec::new();
-    for card in cards(&source(), None) {
-        assert_eq!(card.fault(), None, "{card:?}");
-        assert_eq!(doubts(&card), Vec::new(), "{card:?}");
-        items.push(card.item);
+    for spec in specs(&source(), None) {
+        assert_eq!(spec.fault(), None, "{spec:?}");
+        assert_eq!(doubts(&spec), Vec::new(), "{spec:?}");
+        items.push(spec.item);
     }
-    let needed = crate::job::ready::cards(&sheet(whats(Named::Marten)));
+    let needed = crate::job::ready::specs(&sheet(whats(Named::Marten)));
     assert_eq!(
         items,
         needed.into_iter().map(|(_, item)| item).collect::<Vec<_>>()
@@ -60,7 +60,7 @@ fn its_number_passes_and_its_cards_are_sound() {
 }
 
 #[test]
-fn no_card_of_it_reaches_the_book() {
+fn no_spec_of_it_reaches_the_book() {
     let sheet = sheet(whats(Named::Marten));
     assert_eq!(crate::job::book::log_of_job(&sheet), None);
 }
@@ -82,16 +82,16 @@ fn a_real_job_and_an_unknown_car_show_nothing() {
         assert_eq!(car(&sheet), None);
         assert_eq!(truth(&sheet), []);
         let steps = procedure(&plan(&sheet));
-        assert!(steps.iter().all(|spec| met(&sheet, spec).is_none()));
+        assert!(steps.iter().all(|planned| met(&sheet, planned).is_none()));
     }
 }
 
 /// The answer of somebody who believes what the car shows.
-fn honest(spec: &StepSpec, met: Met) -> Option<Reply> {
+fn honest(planned: &PlannedStep, met: Met) -> Option<Reply> {
     Some(match met {
         Met::Nuts(loose) => {
             let tight = if loose == 0 { Answer::Yes } else { Answer::No };
-            match spec.form {
+            match planned.form {
                 Form::Ask => Reply::Said(tight),
                 _ => Reply::Checked(vec![(Check::NutsAsFound, tight)]),
             }
@@ -105,12 +105,12 @@ fn honest(spec: &StepSpec, met: Met) -> Option<Reply> {
             let typed = Typed::parse(&text, TemperatureUnit::Celsius).unwrap();
             Reply::Number(Quantity::Temperature(typed))
         }
-        Met::Base(rig) => Reply::Picked(spec_car(rig)),
+        Met::Base(rig) => Reply::Picked(planned_car(rig)),
         Met::Needle(..) => return None,
     })
 }
 
-fn spec_car(rig: crate::trade::practice::Rig) -> Choice {
+fn planned_car(rig: crate::trade::practice::Rig) -> Choice {
     BASE.with(|car| car.get().unwrap().base_gives(&rig))
 }
 
@@ -123,7 +123,7 @@ fn read(whats: &mut Vec<Event>, set: SetName, swings: u8) {
     whats.push(recorded(AT, set, way));
     for round in 1..=3 {
         let sheet = sheet(&*whats);
-        let spec = StepSpec {
+        let planned = PlannedStep {
             key: StepKey::at(Step::Round, AT).nth(round_number(set, round)),
             phase: Phase::Gauge,
             form: Form::Round(set, round),
@@ -131,7 +131,7 @@ fn read(whats: &mut Vec<Event>, set: SetName, swings: u8) {
             changes: Vec::new(),
             joins: false,
         };
-        let Some((car, Met::Needle(rig, nth))) = met(&sheet, &spec) else {
+        let Some((car, Met::Needle(rig, nth))) = met(&sheet, &planned) else {
             panic!("no needle");
         };
         let at = |hands| car.needle(&rig, hands, nth, swings).count().to_string();
@@ -141,12 +141,12 @@ fn read(whats: &mut Vec<Event>, set: SetName, swings: u8) {
             pull: &pull,
             turns: None,
         };
-        whats.extend(kept(&sheet, (AT, set, round), typing).unwrap());
+        whats.extend(saved(&sheet, (AT, set, round), typing).unwrap());
     }
 }
 
 /// Walks what matters for the truth, by the procedure's own steps before and after the work.
-fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> Vec<Event> {
+fn inspected(named: Named, answer: impl Fn(&PlannedStep, Met) -> Option<Reply>) -> Vec<Event> {
     BASE.set(Some(Car::named(named)));
     let mut whats = whats(named);
     whats.push(Event::Answered(StepKey::once(Step::Drive), Reply::Done));
@@ -157,10 +157,10 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
         let steps = procedure(&plan(&sheet));
         let answered = steps
             .iter()
-            .filter(|spec| status(&sheet, spec) == Status::Open)
-            .find_map(|spec| {
-                let (_, met) = met(&sheet, spec)?;
-                Some(Event::Answered(spec.key, answer(spec, met)?))
+            .filter(|planned| status(&sheet, planned) == Status::Open)
+            .find_map(|planned| {
+                let (_, met) = met(&sheet, planned)?;
+                Some(Event::Answered(planned.key, answer(planned, met)?))
             });
         let Some(answered) = answered else { break };
         whats.push(answered);
@@ -178,7 +178,7 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
         (StepKey::at(Step::RigPush, AT).nth(2), Form::Do),
         (StepKey::at(Step::ProveSpin, AT), Form::Do),
     ] {
-        let spec = StepSpec {
+        let planned = PlannedStep {
             key: step,
             phase: Phase::Prove,
             form,
@@ -186,8 +186,8 @@ fn inspected(named: Named, answer: impl Fn(&StepSpec, Met) -> Option<Reply>) -> 
             changes: Vec::new(),
             joins: false,
         };
-        let (_, met) = met(&sheet(&whats), &spec).unwrap();
-        whats.extend(answer(&spec, met).map(|reply| Event::Answered(spec.key, reply)));
+        let (_, met) = met(&sheet(&whats), &planned).unwrap();
+        whats.extend(answer(&planned, met).map(|reply| Event::Answered(planned.key, reply)));
     }
     read(&mut whats, set(When::After, 1), 6);
     whats
@@ -202,7 +202,7 @@ fn outcomes(whats: &[Event]) -> Vec<(&'static str, Outcome)> {
         Hidden::Tires => "tires",
         Hidden::LooseNuts(_) => "nuts",
         Hidden::Base => "base",
-        Hidden::Card(_) => "card",
+        Hidden::Spec(_) => "card",
         Hidden::NewHub => "new hub",
     };
     let found = truth(&sheet(whats));
@@ -228,8 +228,8 @@ fn has(named: Named) -> &'static [&'static str] {
 fn who_believes_the_car_finds_what_it_has() {
     for named in Named::ALL {
         let mut whats = inspected(*named, honest);
-        // Who finds the slip types the card again from its page.
-        whats.extend(cards(&source(), None).map(Event::Card));
+        // Who finds the slip types the spec again from its page.
+        whats.extend(specs(&source(), None).map(Event::Spec));
         let found = outcomes(&whats);
         let names: Vec<_> = found.iter().map(|(name, _)| *name).collect();
         assert_eq!(names, has(*named), "{named:?}");
@@ -240,17 +240,17 @@ fn who_believes_the_car_finds_what_it_has() {
 }
 
 /// The answer of somebody who calls everything in order.
-fn careless(spec: &StepSpec, met: Met) -> Option<Reply> {
+fn careless(planned: &PlannedStep, met: Met) -> Option<Reply> {
     Some(match met {
-        Met::Nuts(_) => honest(spec, Met::Nuts(0))?,
-        Met::Found(_) => Reply::Picked(match spec.key.step {
+        Met::Nuts(_) => honest(planned, Met::Nuts(0))?,
+        Met::Found(_) => Reply::Picked(match planned.key.step {
             Step::SignSwerve => Choice::LouderRight,
             _ => Choice::SmoothQuiet,
         }),
         Met::Base(_) => Reply::Picked(Choice::FlexNone),
         Met::Felt(_) => Reply::Felt(crate::trade::play::Felt::Nothing),
         Met::Sign(_) => Reply::Said(Answer::No),
-        other => honest(spec, other)?,
+        other => honest(planned, other)?,
     })
 }
 
@@ -274,7 +274,7 @@ fn who_calls_everything_in_order_misses_it() {
 }
 
 #[test]
-fn who_did_not_look_is_told_so() {
+fn who_did_not_look_is_reported_so() {
     for named in Named::ALL {
         let expected = |name: &str| match name {
             "card" => Outcome::Missed,

@@ -8,10 +8,10 @@ use crate::job::proof;
 use crate::job::reason::Rule;
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::play::{After, Decision};
 use crate::trade::practice::car::Finish;
-use crate::trade::practice::{Car, CardTrap, Hub, NoiseCause};
+use crate::trade::practice::{Car, Hub, NoiseCause, SpecTrap};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Check, Choice, SetName, Step, StepKey, When};
 use crate::units::{Length, TorqueUnit};
@@ -53,8 +53,8 @@ pub enum Hidden {
     LooseNuts(u8),
     /// The first place of the base gave.
     Base,
-    /// A card's figure was in the wrong unit.
-    Card(CardTrap),
+    /// A spec's figure was in the wrong unit.
+    Spec(SpecTrap),
     /// The new hub was bad.
     NewHub,
 }
@@ -96,7 +96,7 @@ pub fn truth(sheet: &JobState) -> Vec<Finding> {
         findings.push((Hidden::Base, found));
     }
     if let Some(slip) = truth.slip {
-        findings.push((Hidden::Card(slip), card(sheet, slip)));
+        findings.push((Hidden::Spec(slip), spec(sheet, slip)));
     }
     let fitted = proof::after(sheet, corner);
     if spins_badly(&car, Hub::New) || limit < truth.new_play {
@@ -195,11 +195,11 @@ fn loose_nuts(sheet: &JobState, corner: Corner) -> Outcome {
     }
 }
 
-fn card(sheet: &JobState, slip: CardTrap) -> Outcome {
+fn spec(sheet: &JobState, slip: SpecTrap) -> Outcome {
     let (item, right) = match slip {
-        CardTrap::LugNutsInPoundFeet => (CardItem::LugNuts, TorqueUnit::NewtonMetre),
+        SpecTrap::LugNutsInPoundFeet => (SpecItem::LugNuts, TorqueUnit::NewtonMetre),
     };
-    let figure = sheet.card(item).and_then(|card| card.final_torque());
+    let figure = sheet.spec(item).and_then(|spec| spec.final_torque());
     outcome(figure, |typed| typed.unit == right)
 }
 

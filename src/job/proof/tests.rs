@@ -5,9 +5,9 @@ use crate::job::entry::{Carried, Ended, Ending, Entry, EntryId, HandedOver, Read
 use crate::job::fold;
 use crate::job::judge::flex_step;
 use crate::job::kit::MoreKit;
+use crate::job::recorded::sheet;
 use crate::job::slip::Slip;
-use crate::job::told::sheet;
-use crate::trade::fastening::{CardBody, CardItem, SpecCard};
+use crate::trade::fastening::{Spec, SpecBody, SpecItem};
 use crate::trade::play::{Against, Dial, Way};
 use crate::trade::wheel_end::Choice;
 use crate::units::{AngleUnit, Decimal, Typed};
@@ -31,7 +31,7 @@ fn pulled(divisions: &str) -> Event {
 }
 
 /// One cycle read and the hub spun, and the proof as today's rules judge it.
-fn told() -> Vec<Event> {
+fn entered() -> Vec<Event> {
     vec![
         Event::Corners(vec![HERE]),
         set_up(HERE, SetName::AFTER, Way::DEFAULT),
@@ -44,7 +44,7 @@ fn told() -> Vec<Event> {
     ]
 }
 
-fn kept(mut whats: Vec<Event>) -> Vec<Event> {
+fn saved(mut whats: Vec<Event>) -> Vec<Event> {
     let owed = owed(&sheet(&whats));
     assert_eq!(owed.len(), 1);
     whats.extend(owed.into_iter().map(Event::Proved));
@@ -56,14 +56,14 @@ fn a_corner_that_was_read_or_spun_after_the_work_owes_its_proof_once() {
     let none = [Event::Corners(vec![HERE])];
     assert_eq!(owed(&sheet(none)), []);
     for one in [pulled("2"), spun(Choice::SmoothQuiet)] {
-        let whats = kept(vec![Event::Corners(vec![HERE]), one]);
+        let whats = saved(vec![Event::Corners(vec![HERE]), one]);
         assert_eq!(owed(&sheet(whats)), []);
     }
 }
 
 #[test]
-fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
-    let not_found = CardBody::NotFound {
+fn whatever_a_proof_rests_on_makes_it_live_when_it_is_reported_or_taken_back() {
+    let not_found = SpecBody::NotFound {
         reason: "none".to_owned(),
     };
     let news = [
@@ -80,8 +80,8 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
         ),
         Event::Crept(HERE, SetName::AFTER, Decimal::parse("1").unwrap()),
         spun(Choice::SmoothQuiet),
-        Event::Card(SpecCard {
-            item: CardItem::PlayLimit,
+        Event::Spec(Spec {
+            item: SpecItem::PlayLimit,
             body: not_found,
         }),
         Event::Carried(Carried {
@@ -96,9 +96,12 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
             facts: vec![],
         }),
     ];
-    let whats = kept(told());
+    let whats = saved(entered());
     let strike = |place: usize| Event::Strike(vec![EntryId(format!("{place:04}"))]);
-    let reading = told().iter().position(|what| *what == pulled("2")).unwrap();
+    let reading = entered()
+        .iter()
+        .position(|what| *what == pulled("2"))
+        .unwrap();
     for new in news.into_iter().chain([strike(reading)]) {
         let changed = sheet([whats.clone(), vec![new.clone()]].concat());
         assert_eq!(recorded(&changed, HERE), None, "{new:?}");
@@ -115,7 +118,7 @@ fn whatever_a_proof_rests_on_makes_it_live_when_it_is_told_or_taken_back() {
 
 #[test]
 fn a_round_that_another_phone_read_beside_the_record_makes_it_live() {
-    let whats = kept(told());
+    let whats = saved(entered());
     let mut entries = sheet(&whats).entries().to_vec();
     let record = entries.last().unwrap().clone();
     assert!(matches!(record.what, Event::Proved(_)));
@@ -141,8 +144,8 @@ fn a_round_that_another_phone_read_beside_the_record_makes_it_live() {
 }
 
 #[test]
-fn a_recorded_outcome_is_told_and_a_part_that_is_spun_again_is_judged_again() {
-    let mut whats = kept(told());
+fn a_recorded_outcome_is_reported_and_a_part_that_is_spun_again_is_judged_again() {
+    let mut whats = saved(entered());
     let Some(Event::Proved(proved)) = whats.last_mut() else {
         panic!("nothing was recorded");
     };
@@ -159,7 +162,7 @@ fn a_recorded_outcome_is_told_and_a_part_that_is_spun_again_is_judged_again() {
 
 #[test]
 fn a_proof_stands_before_what_hands_over_or_ends_and_only_once() {
-    let sheet = sheet(told());
+    let sheet = sheet(entered());
     let (over, done) = (
         Event::HandedOver(HandedOver::NOW),
         Event::Answered(StepKey::once(Step::Report), Reply::Done),

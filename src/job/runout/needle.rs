@@ -49,7 +49,7 @@ impl Run<'_> {
     pub fn from_first(&self, text: &str, turns: Option<i32>) -> Option<Length> {
         let (_, first) = self.first_read()?;
         let here = Divisions::typed(&Decimal::parse(text).ok()?);
-        let here = told_on(&self.dial, first, (here, turns))?;
+        let here = continued_on(&self.dial, first, (here, turns))?;
         Some(self.dial.worth(here).minus(self.dial.worth(first)))
     }
 
@@ -61,8 +61,8 @@ impl Run<'_> {
         if !self.dial.has_short_turn() || first.is_none_or(|(first, _)| first == place) {
             return Vec::new();
         }
-        let told = |turns| Some((turns, self.from_first(text, Some(turns))?));
-        let mut ways: Vec<_> = (-MOST_TURNS..=MOST_TURNS).filter_map(told).collect();
+        let recorded = |turns| Some((turns, self.from_first(text, Some(turns))?));
+        let mut ways: Vec<_> = (-MOST_TURNS..=MOST_TURNS).filter_map(recorded).collect();
         ways.order_by(|a, b| a.1.mm().abs().total_cmp(&b.1.mm().abs()));
         ways.truncate(3);
         ways
@@ -92,7 +92,7 @@ impl Run<'_> {
         let start = self.dial.nearest(first, zero);
         let spot = |(index, (reading, needle)): (usize, &(&RunoutReading, Divisions))| {
             let turns = if index == 0 { Some(0) } else { reading.turns };
-            let gone = told_on(&self.dial, first, (*needle, turns));
+            let gone = continued_on(&self.dial, first, (*needle, turns));
             let gone = gone.ok_or(SeriesError::AskTurns { index })?;
             let needle = Divisions::new(start.count() + gone.count() - first.count());
             Ok(Spot {
@@ -102,13 +102,13 @@ impl Run<'_> {
             })
         };
         let spots: Result<Vec<Spot>, SeriesError> = read.iter().enumerate().map(spot).collect();
-        Series::told_on(self.dial, spots?)
+        Series::continued_on(self.dial, spots?)
     }
 }
 
 /// Where a needle stands, told on from the first place: with its whole turns where they were
 /// told, else the short way round. `None` on a dial whose turns must be told and were not.
-fn told_on(
+fn continued_on(
     dial: &Dial,
     first: Divisions,
     (here, turns): (Divisions, Option<i32>),

@@ -4,19 +4,19 @@ use super::Run;
 use crate::job::entry::Event;
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
-use crate::trade::runout::{Shape, Surface, Told, Undetermined};
+use crate::trade::runout::{MeasuredAs, Shape, Surface, Undetermined};
 use crate::trade::wheel_end::{Item, ItemKind};
 
 pub use crate::job::entry::Basis;
 
 /// What tells the rotor on every stud: this position and, from an earlier run in the same state,
 /// another; else the hub's face, where the radius of both is known.
-pub(super) fn told(
+pub(super) fn recorded(
     sheet: &JobState,
     runs: &[Run],
     run: &Run,
     shape: &Result<Shape, Undetermined>,
-) -> Option<(Basis, Told)> {
+) -> Option<(Basis, MeasuredAs)> {
     let stud = |run: &Run| run.setup.stud.saturating_sub(1);
     let now = shape.as_ref().ok()?;
     if run.setup.surface != Surface::Rotor {
@@ -44,12 +44,15 @@ pub(super) fn told(
         .filter(|other| other.setup.stud != run.setup.stud)
         .filter_map(|other| Some((stud(other), wobble(other)?)));
     if let Some(one) = turned.next() {
-        return Some((Basis::TwoPositions, Told::Assembled { one, other: here }));
+        return Some((
+            Basis::TwoPositions,
+            MeasuredAs::Assembled { one, other: here },
+        ));
     }
     let mut hubs = earlier(Surface::HubFace)
         .filter_map(|hub| wobble(hub)?.seen_at(hub.radius()?, run.radius()?).ok());
     let hub = hubs.next()?;
-    Some((Basis::HubAndRotor, Told::OnHub { hub, rotor: here }))
+    Some((Basis::HubAndRotor, MeasuredAs::OnHub { hub, rotor: here }))
 }
 
 /// Whether the hub was unbolted between two runs: then the earlier one was of another seat.

@@ -1,7 +1,7 @@
 use super::*;
 use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::Form;
 use crate::units::{AngleUnit, LengthUnit};
@@ -29,7 +29,7 @@ fn run(nth: u8, setup: Setup, needles: &[&str]) -> Vec<Event> {
             angle: None,
             radius: None,
         };
-        kept(&before, at.clone(), needle, None).unwrap_or_else(|| skipped(&before, at))
+        saved(&before, at.clone(), needle, None).unwrap_or_else(|| skipped(&before, at))
     });
     each.collect()
 }
@@ -60,7 +60,7 @@ fn job(runs: Vec<Vec<Event>>) -> JobState {
 }
 
 #[test]
-fn a_needle_past_zero_is_told_on_from_the_first_place() {
+fn a_needle_past_zero_is_reported_on_from_the_first_place() {
     let sheet = job(vec![run(1, setup(Surface::HubFace, 1), &WOBBLE)]);
     let runs = runs(&sheet, LEFT);
     let found = found(&sheet, &runs, &runs[0]).unwrap();
@@ -105,19 +105,19 @@ fn without_a_limit_nothing_is_judged() {
     assert_eq!(found.positions, None);
 }
 
-fn source(document: &str) -> CardSource {
-    CardSource {
+fn source(document: &str) -> SpecSource {
+    SpecSource {
         document: document.to_owned(),
         page: "4-12".to_owned(),
         looked_up: Default::default(),
         who: "R. Okafor".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }
 
 fn limit(surface: Surface, value: &str) -> Vec<Event> {
-    let card = limit_card(surface, value, LengthUnit::Millimetre, source("Book"));
-    vec![Event::RunoutLimit(card.unwrap())]
+    let spec = limit_spec(surface, value, LengthUnit::Millimetre, source("Book"));
+    vec![Event::RunoutLimit(spec.unwrap())]
 }
 
 // Four needles that scatter two divisions: no verdict and no part, whatever the limit is.
@@ -189,15 +189,15 @@ fn a_reading_can_be_left_out_and_counts_again() {
 
 #[test]
 fn each_slip_of_a_limit_is_named() {
-    let card = |value, document| {
-        limit_card(Surface::Rotor, value, LengthUnit::Thou, source(document)).unwrap_err()
+    let spec = |value, document| {
+        limit_spec(Surface::Rotor, value, LengthUnit::Thou, source(document)).unwrap_err()
     };
-    assert!(matches!(card("", "Book"), CardInputError::Value(_)));
+    assert!(matches!(spec("", "Book"), SpecInputError::Value(_)));
     assert_eq!(
-        card("-1", "Book"),
-        CardInputError::Fault(CardError::NegativeLimit)
+        spec("-1", "Book"),
+        SpecInputError::Fault(SpecError::NegativeLimit)
     );
-    assert_eq!(card("2", " "), CardInputError::Fault(CardError::NoSource));
+    assert_eq!(spec("2", " "), SpecInputError::Fault(SpecError::NoSource));
 }
 
 /// A run with typed angles.
@@ -212,7 +212,7 @@ fn at_angles(places: &[(&str, &str)]) -> Vec<Event> {
             angle: Some(angle_typed(angle).unwrap()),
             radius: None,
         };
-        kept(&before, at, needle, None).unwrap()
+        saved(&before, at, needle, None).unwrap()
     });
     each.collect()
 }
@@ -301,8 +301,8 @@ fn a_lever_dial_with_a_short_turn_asks_for_the_turns_of_a_run() {
     let fault = SeriesError::AskTurns { index: 1 };
     assert_eq!(runs(&untold, LEFT)[0].series(), Err(fault));
     for (turns, mm) in [(0, 0.162), (-1, 0.038), (1, 0.362), (2, 0.562)] {
-        let told = job(vec![on(lever(), &[("0", None), ("81", Some(turns))])]);
-        let series = runs(&told, LEFT)[0].series().unwrap();
+        let recorded = job(vec![on(lever(), &[("0", None), ("81", Some(turns))])]);
+        let series = runs(&recorded, LEFT)[0].series().unwrap();
         assert!((series.tir().mm() - mm).abs() < 1e-12, "{turns}");
     }
 }
@@ -312,11 +312,11 @@ fn the_ways_of_a_needle_are_offered_the_shortest_first() {
     let sheet = job(vec![on(lever(), &[("10", None)])]);
     let runs = runs(&sheet, LEFT);
     let ways = runs[0].ways(2, "91");
-    let told: Vec<_> = ways
+    let recorded: Vec<_> = ways
         .iter()
         .map(|(turns, mm)| (*turns, (mm.mm() * 1000.0).round()))
         .collect();
-    assert_eq!(told, [(-1, -38.0), (0, 162.0), (-2, -238.0)]);
+    assert_eq!(recorded, [(-1, -38.0), (0, 162.0), (-2, -238.0)]);
     assert_eq!(runs[0].ways(1, "91"), []);
     assert_eq!(runs[0].from_first("91", None), None);
     let plain = job(vec![on(Dial::HUNDREDTH_MM, &[("10", None)])]);

@@ -2,7 +2,7 @@
 
 use super::JobState;
 use crate::job::entry::{
-    DialSetup, Event, RunoutCard, RunoutReading, ThicknessCard, ThicknessReading,
+    DialSetup, Event, RunoutReading, RunoutSpec, ThicknessReading, ThicknessSpec,
 };
 use crate::job::key::Key;
 use crate::trade::play::Place;
@@ -35,9 +35,9 @@ impl JobState {
     }
 
     /// A limit of the thickness of an axle's rotors, if it was looked up.
-    pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessCard> {
+    pub fn thickness_limit(&self, axle: Axle, bound: Bound) -> Option<&ThicknessSpec> {
         match self.fact(&Key::ThicknessLimit(axle, bound)) {
-            Some(Event::ThicknessLimit(card)) => Some(card),
+            Some(Event::ThicknessLimit(spec)) => Some(spec),
             _ => None,
         }
     }
@@ -75,9 +75,9 @@ impl JobState {
     }
 
     /// The most run-out that the manufacturer allows on a surface, if it was looked up.
-    pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutCard> {
+    pub fn runout_limit(&self, surface: Surface) -> Option<&RunoutSpec> {
         match self.fact(&Key::RunoutLimit(surface)) {
-            Some(Event::RunoutLimit(card)) => Some(card),
+            Some(Event::RunoutLimit(spec)) => Some(spec),
             _ => None,
         }
     }

@@ -20,7 +20,7 @@ impl JobState {
     pub(in crate::job) fn had_seen_all(
         &self,
         entry: &Entry,
-        is_told: impl Fn(&Key) -> bool,
+        is_recorded: impl Fn(&Key) -> bool,
     ) -> bool {
         let seen = self.seen_by(entry);
         let mut about = OrderedSet::new();
@@ -28,7 +28,7 @@ impl JobState {
         let mut unseen = entries.filter(|(one, counts)| {
             let is_about = match &one.what {
                 Event::Strike(hits) => hits.iter().any(|hit| about.contains(hit)),
-                what => keys(what).iter().any(&is_told),
+                what => keys(what).iter().any(&is_recorded),
             };
             is_about && about.insert(&one.id) && **counts && !seen.contains(&one.id)
         });

@@ -10,7 +10,7 @@ use crate::units::Decimal;
 const CORNER: Corner = Corner::FrontLeft;
 
 /// Entries one after another, each noted so many milliseconds after the first day of 2026-03.
-fn told(whats: Vec<(i64, Event)>) -> JobState {
+fn recorded(whats: Vec<(i64, Event)>) -> JobState {
     let id = |n: usize| EntryId(format!("{n:04}"));
     fold(whats.into_iter().enumerate().map(|(n, (ms, what))| Entry {
         id: id(n),
@@ -19,7 +19,7 @@ fn told(whats: Vec<(i64, Event)>) -> JobState {
             // 2026-03-04 10:00 UTC, by `date -u -d @1772618400`.
             utc_ms: 1_772_618_400_000 + ms,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: String::new(),
         device: "van".to_owned(),
@@ -42,13 +42,13 @@ const HOUR: i64 = 3_600_000;
 
 #[test]
 fn minutes_run_from_the_site_to_the_end_of_one_day() {
-    let of = |end, ending| real_minutes(&told(vec![(0, site()), (end, ended(ending))]));
+    let of = |end, ending| real_minutes(&recorded(vec![(0, site()), (end, ended(ending))]));
     assert_eq!(of(2 * HOUR, Ending::Finished), Some(120));
     assert_eq!(of(2 * HOUR, Ending::Declined), None);
     assert_eq!(of(24 * HOUR, Ending::Finished), None);
     assert_eq!(of(-HOUR, Ending::Finished), None);
     assert_eq!(
-        real_minutes(&told(vec![(0, ended(Ending::Finished))])),
+        real_minutes(&recorded(vec![(0, ended(Ending::Finished))])),
         None
     );
 }
@@ -69,7 +69,7 @@ fn a_car_that_waits_for_an_answer_takes_no_minutes() {
     let minutes = |mut whats: Vec<(i64, Event)>| {
         whats.insert(0, (0, site()));
         whats.push((4 * HOUR, ended(Ending::Finished)));
-        real_minutes(&told(whats))
+        real_minutes(&recorded(whats))
     };
     let agree = at(Step::Agree);
     // Told twice it waits once; a second wait, for further work, counts as well.
@@ -110,7 +110,7 @@ fn labour_lines_are_read_as_hours() {
             refit: Some(money),
             estimate: Some(Estimate { lines, tax: None }),
         };
-        sold_minutes(&told(vec![(0, Event::Price(price))]))
+        sold_minutes(&recorded(vec![(0, Event::Price(price))]))
     };
     let part = || line(LineKind::Part, "1");
     assert_eq!(
@@ -140,7 +140,7 @@ fn click(nut: u8) -> Event {
 fn five_nuts_in_less_than_four_seconds_are_quick() {
     let wheel = |gap: i64, nuts: u8| {
         let clicks = (1..=nuts).map(|nut| (i64::from(nut) * gap, click(nut)));
-        quick_nuts(&told(clicks.collect()))
+        quick_nuts(&recorded(clicks.collect()))
     };
     assert_eq!(wheel(999, 5), Part { of: 1, all: 1 });
     assert_eq!(wheel(1_000, 5), Part { of: 0, all: 1 });
@@ -148,27 +148,27 @@ fn five_nuts_in_less_than_four_seconds_are_quick() {
     // A second pass, done properly, is the one that counts.
     let mut twice: Vec<(i64, Event)> = (1..=5).map(|nut| (i64::from(nut), click(nut))).collect();
     twice.extend((1..=5).map(|nut| (60_000 + i64::from(nut) * 5_000, click(nut))));
-    assert_eq!(quick_nuts(&told(twice)), Part { of: 0, all: 1 });
+    assert_eq!(quick_nuts(&recorded(twice)), Part { of: 0, all: 1 });
 }
 
 #[test]
-fn what_was_told_for_another_time_is_noted_later() {
-    let sheet = told(vec![(0, site()), (1, click(1))]);
+fn what_was_reported_for_another_time_is_noted_later() {
+    let sheet = recorded(vec![(0, site()), (1, click(1))]);
     assert_eq!(noted_later(&sheet), Part { of: 0, all: 2 });
     let mut entries = sheet.entries().to_vec();
-    entries[1].at.told = Some(entries[1].at.utc_ms - 10 * MINUTE_MS);
+    entries[1].at.recorded = Some(entries[1].at.utc_ms - 10 * MINUTE_MS);
     assert_eq!(noted_later(&fold(entries)), Part { of: 1, all: 2 });
 }
 
 #[test]
 fn a_part_that_was_not_put_in_proves_nothing() {
-    let sheet = told(vec![(0, ended(Ending::Finished))]);
+    let sheet = recorded(vec![(0, ended(Ending::Finished))]);
     assert_eq!(mended(&sheet, CORNER), None);
 }
 
 #[test]
-fn what_was_seen_and_why_it_came_back_are_told_once_and_can_change() {
-    let sheet = told(vec![
+fn what_was_seen_and_why_it_came_back_are_reported_once_and_can_change() {
+    let sheet = recorded(vec![
         (0, Event::Damage(CORNER, Damage::Wear)),
         (1, Event::Damage(CORNER, Damage::Heat)),
         (2, Event::CameBackFor(CameBackFor::Fitting)),

@@ -1,7 +1,7 @@
 use super::*;
 use crate::job::entry::Setup;
-use crate::job::runout::{Spotted, angle_typed, kept};
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
+use crate::job::runout::{Spotted, angle_typed, saved};
 use crate::trade::answer::Answer;
 use crate::trade::play::uncertainty::Guarded;
 use crate::trade::runout::Micrometer;
@@ -21,21 +21,21 @@ fn measure(run: u8, gauging: Gauging, numbers: &[&str]) -> Vec<Event> {
             gauging,
             place,
         };
-        at.kept(number).unwrap_or_else(|_| at.skipped())
+        at.saved(number).unwrap_or_else(|_| at.skipped())
     });
     each.collect()
 }
 
 fn limit(axle: Axle, bound: Bound, value: &str) -> Event {
-    let source = CardSource {
+    let source = SpecSource {
         document: "Book".to_owned(),
         page: "4-12".to_owned(),
         looked_up: Default::default(),
         who: "R. Okafor".to_owned(),
-        kept_because: None,
+        override_reason: None,
     };
-    let card = limit_card((axle, bound), value, LengthUnit::Millimetre, source);
-    Event::ThicknessLimit(card.unwrap())
+    let spec = limit_spec((axle, bound), value, LengthUnit::Millimetre, source);
+    Event::ThicknessLimit(spec.unwrap())
 }
 
 #[test]
@@ -68,9 +68,9 @@ fn both_limits_judge_and_only_those_of_the_axle() {
     whats.push(limit(Axle::Rear, Bound::Least, "25"));
     whats.push(limit(Axle::Front, Bound::Least, "21.9"));
     whats.push(limit(Axle::Front, Bound::Variation, "0.013"));
-    let told = sheet_of(&whats);
-    let all = measurements(&told, LEFT);
-    let both = found(&told, LEFT, &all[0]).unwrap();
+    let recorded = sheet_of(&whats);
+    let all = measurements(&recorded, LEFT);
+    let both = found(&recorded, LEFT, &all[0]).unwrap();
     assert_eq!(both.least.unwrap().said.unwrap().result, Guarded::ProvenIn);
     assert_eq!(
         both.variation.unwrap().said.unwrap().result,
@@ -135,7 +135,7 @@ fn the_places_are_those_of_the_rotors_runout() {
             angle: Some(angle_typed(angle).unwrap()),
             radius: None,
         };
-        kept(&empty, at, "0", None).unwrap()
+        saved(&empty, at, "0", None).unwrap()
     };
     let hub = sheet(vec![reading(Surface::HubFace, 2, "47.5")]);
     assert_eq!(places_of(&hub, LEFT), USUAL_PLACES);
@@ -156,19 +156,19 @@ fn each_slip_is_named() {
     assert_eq!(slip(""), ThicknessInputError::Number(DecimalError::Empty));
     assert_eq!(slip("0.000"), ThicknessInputError::NotAboveZero);
     assert_eq!(slip("-22"), ThicknessInputError::NotAboveZero);
-    let card = |value, document: &str| {
-        let source = CardSource {
+    let spec = |value, document: &str| {
+        let source = SpecSource {
             document: document.to_owned(),
             page: String::new(),
             looked_up: Default::default(),
             who: "R. Okafor".to_owned(),
-            kept_because: None,
+            override_reason: None,
         };
         let of = (Axle::Front, Bound::Least);
-        limit_card(of, value, LengthUnit::Millimetre, source).unwrap_err()
+        limit_spec(of, value, LengthUnit::Millimetre, source).unwrap_err()
     };
-    assert!(matches!(card("", "Book"), CardInputError::Value(_)));
-    let zero = CardInputError::Fault(CardError::NotAboveZero { stage: 0 });
-    assert_eq!(card("0", "Book"), zero);
-    assert_eq!(card("22", " "), CardInputError::Fault(CardError::NoSource));
+    assert!(matches!(spec("", "Book"), SpecInputError::Value(_)));
+    let zero = SpecInputError::Fault(SpecError::NotAboveZero { stage: 0 });
+    assert_eq!(spec("0", "Book"), zero);
+    assert_eq!(spec("22", " "), SpecInputError::Fault(SpecError::NoSource));
 }

@@ -2,9 +2,9 @@
 use super::*;
 use crate::job::entry::Carried;
 use crate::job::kit::MoreKit;
-use crate::job::told::sheet;
+use crate::job::recorded::sheet;
 use crate::job::{Status, status};
-use crate::trade::fastening::{CardSource, Position, Printed, TorqueBody, Upkeep};
+use crate::trade::fastening::{Position, Printed, SpecSource, TorqueBody, Upkeep};
 use crate::trade::play::Dial;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Phase, Step};
@@ -12,8 +12,8 @@ use crate::units::{AngleUnit, LengthUnit, Torque, TorqueUnit};
 
 pub(crate) const CORNER: Corner = Corner::FrontLeft;
 
-pub(crate) fn spec(step: Step, group: ItemKind) -> StepSpec {
-    StepSpec {
+pub(crate) fn planned(step: Step, group: ItemKind) -> PlannedStep {
+    PlannedStep {
         key: StepKey::at(step, CORNER),
         phase: Phase::Tighten,
         form: Form::Turn(group),
@@ -31,20 +31,20 @@ pub(crate) fn angle(text: &str) -> Stage {
     Stage::Angle(Typed::parse(text, AngleUnit::Degree).unwrap())
 }
 
-pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> Event {
-    Event::Card(SpecCard {
+pub(crate) fn spec(item: SpecItem, stages: Vec<Stage>) -> Event {
+    Event::Spec(Spec {
         item,
-        body: CardBody::Torque(TorqueBody {
+        body: SpecBody::Torque(TorqueBody {
             stages,
-            position: (item == CardItem::AxleNut).then_some(Position::AirBrakeHeld),
+            position: (item == SpecItem::AxleNut).then_some(Position::AirBrakeHeld),
             conditions: Vec::new(),
             printed: Printed::default(),
-            source: CardSource {
+            source: SpecSource {
                 document: "Invented manual".to_owned(),
                 page: "12".to_owned(),
                 looked_up: "2026-03-02".parse().unwrap(),
                 who: "A. Wrench".to_owned(),
-                kept_because: None,
+                override_reason: None,
             },
         }),
     })
@@ -66,17 +66,21 @@ pub(crate) fn kit() -> Event {
 }
 
 /// Taps until the step is done, and how many taps that took.
-pub(crate) fn walk(spec: &StepSpec, group: ItemKind, mut whats: Vec<Event>) -> (usize, Vec<Event>) {
+pub(crate) fn walk(
+    planned: &PlannedStep,
+    group: ItemKind,
+    mut whats: Vec<Event>,
+) -> (usize, Vec<Event>) {
     for taps in 0..100 {
         let now = sheet(&whats);
-        let turning = Turning::of(&now, spec, group).unwrap();
+        let turning = Turning::of(&now, planned, group).unwrap();
         match turning.tap() {
             Some(what) => {
-                assert_ne!(status(&now, spec), Status::Done);
+                assert_ne!(status(&now, planned), Status::Done);
                 whats.push(what);
             }
             None => {
-                assert_eq!(status(&now, spec), Status::Done);
+                assert_eq!(status(&now, planned), Status::Done);
                 return (taps, whats);
             }
         }
@@ -86,14 +90,14 @@ pub(crate) fn walk(spec: &StepSpec, group: ItemKind, mut whats: Vec<Event>) -> (
 
 #[test]
 fn one_tap_a_lug_nut_in_the_order_of_the_star() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
-    let whats = vec![kit(), card(CardItem::LugNuts, vec![torque("103")])];
-    let start = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
+    let whats = vec![kit(), spec(SpecItem::LugNuts, vec![torque("103")])];
+    let start = Turning::of(&sheet(&whats), &planned, ItemKind::LugNuts).unwrap();
     assert_eq!(start.places, [0, 2, 4, 1, 3]);
     assert!(!start.is_begun() && !start.is_last());
     // 103 N·m are 75.969 lb-ft; a newton metre is 0.74, so one decimal keeps what was typed.
     assert_eq!(start.set_to().unwrap().number.as_typed(), "76.0");
-    let (taps, whats) = walk(&spec, ItemKind::LugNuts, whats);
+    let (taps, whats) = walk(&planned, ItemKind::LugNuts, whats);
     assert_eq!(taps, 5);
     let last = whats.last().unwrap();
     assert!(
@@ -104,12 +108,12 @@ fn one_tap_a_lug_nut_in_the_order_of_the_star() {
 
 #[test]
 fn torque_goes_over_all_before_the_angle_begins() {
-    let spec = spec(Step::TurnHubBolts, ItemKind::HubBolts);
+    let planned = planned(Step::TurnHubBolts, ItemKind::HubBolts);
     let stages = vec![torque("60"), angle("90")];
     let (taps, whats) = walk(
-        &spec,
+        &planned,
         ItemKind::HubBolts,
-        vec![kit(), card(CardItem::HubBolts, stages)],
+        vec![kit(), spec(SpecItem::HubBolts, stages)],
     );
     assert_eq!(taps, 8);
     let to: Vec<(u8, ItemState)> = whats
@@ -121,7 +125,7 @@ fn torque_goes_over_all_before_the_angle_begins() {
         .collect();
     assert_eq!(to[3], (4, ItemState::Snug));
     assert_eq!(to[4], (1, ItemState::Done));
-    let angled = Turning::of(&sheet(&whats[..6]), &spec, ItemKind::HubBolts).unwrap();
+    let angled = Turning::of(&sheet(&whats[..6]), &planned, ItemKind::HubBolts).unwrap();
     assert_eq!(angled.asked(), Some(&angle("90")));
     assert_eq!(angled.torque().unwrap().number.as_typed(), "60");
     assert!(angled.is_begun());
@@ -129,76 +133,76 @@ fn torque_goes_over_all_before_the_angle_begins() {
 
 #[test]
 fn a_pass_starts_again_at_the_first() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
-    let mut whats = vec![kit(), card(CardItem::LugNuts, vec![torque("103")])];
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
+    let mut whats = vec![kit(), spec(SpecItem::LugNuts, vec![torque("103")])];
     for _ in 0..3 {
-        let tap = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts)
+        let tap = Turning::of(&sheet(&whats), &planned, ItemKind::LugNuts)
             .unwrap()
             .tap();
         whats.push(tap.unwrap());
     }
-    let partly = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
+    let partly = Turning::of(&sheet(&whats), &planned, ItemKind::LugNuts).unwrap();
     assert_eq!((partly.done, partly.is_begun()), (3, true));
-    whats.push(Event::Pass(spec.key));
-    let again = Turning::of(&sheet(&whats), &spec, ItemKind::LugNuts).unwrap();
+    whats.push(Event::Pass(planned.key));
+    let again = Turning::of(&sheet(&whats), &planned, ItemKind::LugNuts).unwrap();
     assert_eq!((again.done, again.is_begun()), (0, false));
-    let (taps, _) = walk(&spec, ItemKind::LugNuts, whats);
+    let (taps, _) = walk(&planned, ItemKind::LugNuts, whats);
     assert_eq!(taps, 5);
 }
 
 #[test]
 fn nothing_is_closed_without_a_figure() {
-    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
-    let none = Turning::of(&sheet(&[]), &spec, ItemKind::AxleNut).unwrap();
+    let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
+    let none = Turning::of(&sheet(&[]), &planned, ItemKind::AxleNut).unwrap();
     assert_eq!(none.tap(), None);
-    let not_found = Event::Card(SpecCard {
-        item: CardItem::AxleNut,
-        body: CardBody::NotFound {
+    let not_found = Event::Spec(Spec {
+        item: SpecItem::AxleNut,
+        body: SpecBody::NotFound {
             reason: "no signal".to_owned(),
         },
     });
-    let none = Turning::of(&sheet(&[not_found]), &spec, ItemKind::AxleNut).unwrap();
+    let none = Turning::of(&sheet(&[not_found]), &planned, ItemKind::AxleNut).unwrap();
     assert_eq!((none.tap(), none.asked()), (None, None));
 }
 
 #[test]
 fn without_a_wrench_that_fits_the_tap_names_none() {
-    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
-    let whats = [kit(), card(CardItem::AxleNut, vec![torque("300")])];
-    let turning = Turning::of(&sheet(&whats), &spec, ItemKind::AxleNut).unwrap();
+    let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
+    let whats = [kit(), spec(SpecItem::AxleNut, vec![torque("300")])];
+    let turning = Turning::of(&sheet(&whats), &planned, ItemKind::AxleNut).unwrap();
     assert_eq!(turning.wrench(), None);
     assert!(turning.is_last());
     assert!(matches!(turning.tap(), Some(Event::Moved(m)) if m.wrench.is_none()));
 }
 
 #[test]
-fn the_card_of_the_same_corner_is_asked_first() {
-    let at = |corner: Option<Corner>| StepSpec {
+fn the_spec_of_the_same_corner_is_asked_first() {
+    let at = |corner: Option<Corner>| PlannedStep {
         key: StepKey {
-            step: Step::CardLugNuts,
+            step: Step::SpecLugNuts,
             corner,
             nth: 1,
         },
-        form: Form::Card(CardItem::LugNuts),
-        ..spec(Step::CardLugNuts, ItemKind::LugNuts)
+        form: Form::Spec(SpecItem::LugNuts),
+        ..planned(Step::SpecLugNuts, ItemKind::LugNuts)
     };
     let steps = [at(None), at(Some(Corner::RearLeft)), at(Some(CORNER))];
-    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let turn = planned(Step::TurnLugNuts, ItemKind::LugNuts);
     assert_eq!(
-        card_step(&steps, &turn, ItemKind::LugNuts),
+        spec_step(&steps, &turn, ItemKind::LugNuts),
         Some(steps[2].key)
     );
     assert_eq!(
-        card_step(&steps[..1], &turn, ItemKind::LugNuts),
+        spec_step(&steps[..1], &turn, ItemKind::LugNuts),
         Some(steps[0].key)
     );
-    assert_eq!(card_step(&steps, &turn, ItemKind::HubBolts), None);
+    assert_eq!(spec_step(&steps, &turn, ItemKind::HubBolts), None);
 }
 
-fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> Event {
-    let mut what = card(CardItem::LugNuts, stages);
-    if let Event::Card(SpecCard {
-        body: CardBody::Torque(body),
+fn wheel_spec(stages: Vec<Stage>, pattern: Pattern) -> Event {
+    let mut what = spec(SpecItem::LugNuts, stages);
+    if let Event::Spec(Spec {
+        body: SpecBody::Torque(body),
         ..
     }) = &mut what
     {
@@ -209,10 +213,10 @@ fn wheel_card(stages: Vec<Stage>, pattern: Pattern) -> Event {
 
 #[test]
 fn the_page_goes_before_the_star() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
     let places = |pattern| {
-        let sheet = sheet(&[wheel_card(vec![torque("120")], pattern)]);
-        Turning::of(&sheet, &spec, ItemKind::LugNuts)
+        let sheet = sheet(&[wheel_spec(vec![torque("120")], pattern)]);
+        Turning::of(&sheet, &planned, ItemKind::LugNuts)
             .unwrap()
             .places
     };
@@ -230,11 +234,11 @@ fn a_nut_is_seated_turned_back_and_tightened_again() {
         torque("60"),
         angle("30"),
     ];
-    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
-    let start = vec![kit(), card(CardItem::AxleNut, stages)];
-    let (taps, whats) = walk(&spec, ItemKind::AxleNut, start);
+    let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
+    let start = vec![kit(), spec(SpecItem::AxleNut, stages)];
+    let (taps, whats) = walk(&planned, ItemKind::AxleNut, start);
     assert_eq!(taps, 5);
-    let told: Vec<(ItemState, bool)> = whats
+    let recorded: Vec<(ItemState, bool)> = whats
         .iter()
         .filter_map(|what| match what {
             Event::Moved(moved) => Some((moved.to, moved.wrench.is_some())),
@@ -249,18 +253,18 @@ fn a_nut_is_seated_turned_back_and_tightened_again() {
         // An angle is turned on beyond the click.
         (ItemState::Done, false),
     ];
-    assert_eq!(told, expected);
+    assert_eq!(recorded, expected);
 }
 
 #[test]
 fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
-    let spec = spec(Step::TurnLugNuts, ItemKind::LugNuts);
-    let start = vec![card(CardItem::LugNuts, vec![torque("60"), torque("120")])];
-    let (_, mut whats) = walk(&spec, ItemKind::LugNuts, start);
+    let planned = planned(Step::TurnLugNuts, ItemKind::LugNuts);
+    let start = vec![spec(SpecItem::LugNuts, vec![torque("60"), torque("120")])];
+    let (_, mut whats) = walk(&planned, ItemKind::LugNuts, start);
     let third = crate::trade::wheel_end::items(CORNER, ItemKind::LugNuts, 5)[2];
     let moved = |to| {
         Event::Moved(Moved {
-            step: spec.key,
+            step: planned.key,
             items: vec![third],
             to,
             wrench: None,
@@ -269,21 +273,21 @@ fn a_fastener_that_came_off_is_turned_from_its_first_stage() {
     whats.push(moved(ItemState::Off));
     whats.push(moved(ItemState::ByHand));
     let now = sheet(&whats);
-    assert_ne!(status(&now, &spec), Status::Done);
-    let turning = Turning::of(&now, &spec, ItemKind::LugNuts).unwrap();
+    assert_ne!(status(&now, &planned), Status::Done);
+    let turning = Turning::of(&now, &planned, ItemKind::LugNuts).unwrap();
     assert_eq!((turning.stage, turning.next()), (0, Some(third)));
-    let (taps, _) = walk(&spec, ItemKind::LugNuts, whats);
+    let (taps, _) = walk(&planned, ItemKind::LugNuts, whats);
     assert_eq!(taps, 2);
 }
 
 #[test]
-fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
+fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_saved() {
     // US Army TM 5-3810-305-23: 300 lb-ft with an 18 in wrench and a 6 in adapter: set 225.
-    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
+    let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
     let inches = |text| Typed::parse(text, LengthUnit::Inch).unwrap();
     let at = |degrees: &str| {
         Event::Lever(
-            spec.key,
+            planned.key,
             Some(TypedLever {
                 wrench: inches("18"),
                 adapter: inches("6"),
@@ -304,10 +308,10 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
         more: MoreKit::default(),
         dial_due: None,
     });
-    let start = [long, card(CardItem::AxleNut, vec![stage])];
+    let start = [long, spec(SpecItem::AxleNut, vec![stage])];
     let set = |lever: Option<Event>| {
         let whats: Vec<Event> = start.iter().cloned().chain(lever).collect();
-        let turning = Turning::of(&sheet(&whats), &spec, ItemKind::AxleNut).unwrap();
+        let turning = Turning::of(&sheet(&whats), &planned, ItemKind::AxleNut).unwrap();
         let written = match turning.tap().unwrap() {
             Event::Moved(moved) => moved.wrench.map(|(_, set)| set),
             other => panic!("{other:?}"),
@@ -318,9 +322,12 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
     assert_eq!(set(None), (Some(300.0), None));
     assert_eq!(set(Some(at("0"))), (Some(225.0), None));
     assert_eq!(set(Some(at("90"))), (Some(300.0), None));
-    assert_eq!(set(Some(Event::Lever(spec.key, None))), (Some(300.0), None));
+    assert_eq!(
+        set(Some(Event::Lever(planned.key, None))),
+        (Some(300.0), None)
+    );
     let folded = Event::Lever(
-        spec.key,
+        planned.key,
         Some(TypedLever {
             wrench: inches("6"),
             adapter: inches("6"),
@@ -332,12 +339,12 @@ fn with_an_adapter_the_wrench_is_set_lower_and_what_was_set_is_kept() {
 
 #[test]
 fn swings_are_counted_up_to_the_angle_and_no_further() {
-    let spec = spec(Step::TurnAxleNut, ItemKind::AxleNut);
-    let start = [card(CardItem::AxleNut, vec![torque("80"), angle("40")])];
-    let turning = Turning::of(&sheet(&start), &spec, ItemKind::AxleNut).unwrap();
+    let planned = planned(Step::TurnAxleNut, ItemKind::AxleNut);
+    let start = [spec(SpecItem::AxleNut, vec![torque("80"), angle("40")])];
+    let turning = Turning::of(&sheet(&start), &planned, ItemKind::AxleNut).unwrap();
     assert_eq!(turning.swung(1), None);
     let tapped = [start[0].clone(), turning.tap().unwrap()];
-    let turning = Turning::of(&sheet(&tapped), &spec, ItemKind::AxleNut).unwrap();
+    let turning = Turning::of(&sheet(&tapped), &planned, ItemKind::AxleNut).unwrap();
     let degrees = |swings| turning.swung(swings).unwrap().0.in_unit(AngleUnit::Degree);
     assert_eq!(
         [degrees(0), degrees(1), degrees(2), degrees(3)],

@@ -1,5 +1,5 @@
 //! What page one says of the price, and the pages after it.
-use super::super::tests::{never_says, report, says, told};
+use super::super::tests::{context, never_says, report, says};
 use super::super::{Reader, Report, sample};
 use super::*;
 use crate::job::entry::{Charge, Consent, Event, How, PaidHow, Price, Reply, Scope};
@@ -56,7 +56,7 @@ fn price() -> Price {
 }
 
 #[test]
-fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
+fn a_price_in_lines_is_reported_line_by_line_with_what_came_in() {
     let mut job = sample::finished(None);
     let step = StepKey::at(Step::Agree, sample::AT);
     job.tap(vec![
@@ -129,7 +129,7 @@ fn a_price_in_lines_is_told_line_by_line_with_what_came_in() {
 
 /// Agreed and taken apart, and not ended.
 fn agreed_not_done() -> sample::Job {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     let worn = ["12", "12", "13"];
     sample::measured(&mut job, Felt::JustFelt, Choice::RoughNoisy, worn);
     job.decided(Decision::Replace);
@@ -145,7 +145,7 @@ fn compared(job: &mut sample::Job, answer: Answer) {
 }
 
 fn page(job: &sample::Job) -> String {
-    told(&report(job).page_one)
+    context(&report(job).page_one)
 }
 
 const WRONG: &str = "The new part does not match this car and was not installed.";

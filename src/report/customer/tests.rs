@@ -1,7 +1,7 @@
 //! What page one says first, and that it says no more than the record does.
 use crate::job::entry::{Consent, Ending, Event, How, Reply, Scope};
 use crate::report::sample::{self, AT, Job};
-use crate::report::tests::{never_says, report, says, told};
+use crate::report::tests::{context, never_says, report, says};
 use crate::report::{Block, Size};
 use crate::text::{Now, now, now_say};
 use crate::trade::answer::Answer;
@@ -14,7 +14,7 @@ const SAFE: &str = "REPLACED, safe to drive";
 fn head(job: &Job) -> String {
     let first = report(job).page_one.into_iter().next();
     assert!(matches!(first, Some(Block::Standing { .. })), "{first:?}");
-    told(&first.into_iter().collect::<Vec<_>>())
+    context(&first.into_iter().collect::<Vec<_>>())
 }
 
 fn bars(job: &Job) -> usize {
@@ -78,13 +78,13 @@ fn safe_to_drive_needs_the_end_the_pedal_the_proof_and_nothing_loose() {
     loose.moved(Step::LoosenLugNuts, ItemKind::LugNuts, ItemState::Loosened);
     says(&head(&loose), &["DO NOT DRIVE", "not finished"]);
     for job in [soft, loose] {
-        never_says(&told(&report(&job).page_one), &[SAFE]);
+        never_says(&context(&report(&job).page_one), &[SAFE]);
     }
 }
 
 /// A bearing that is noisy and rough by hand, with no play at all.
 fn noisy() -> Job {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(&mut job, Felt::Nothing, Choice::RoughNoisy, ["0", "0", "0"]);
     job.decided(Decision::Replace);
     job
@@ -96,7 +96,7 @@ fn three_dots_at_zero_never_stand_beside_replace() {
     job.consent(false);
     sample::closed(&mut job);
     job.ended(Ending::Declined, None);
-    let page = told(&report(&job).page_one);
+    let page = context(&report(&job).page_one);
     says(
         &page,
         &[
@@ -112,7 +112,7 @@ fn three_dots_at_zero_never_stand_beside_replace() {
     let worn = sample::finished(None);
     assert_eq!(bars(&worn), 1);
     says(
-        &told(&report(&worn).page_one),
+        &context(&report(&worn).page_one),
         &["Each dot is one reading."],
     );
 }
@@ -137,14 +137,14 @@ fn what_was_declined_is_not_to_pay_and_a_stop_has_no_retorque() {
     assert_eq!(amount("Total to pay"), Some("90.00\u{a0}EUR"));
     let declined = "Repair you declined, not charged";
     assert_eq!(amount(declined), Some("480.50\u{a0}EUR"));
-    let page = told(&report.page_one);
+    let page = context(&report.page_one);
     never_says(&page, &["lug-nut torque", "Have the lug", "Full repair"]);
     assert!(report.tear_off.is_none_or(|slip| slip.sentence.is_none()));
 }
 
 #[test]
 fn a_declined_inspection_says_so_and_costs_nothing() {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     job.tap(vec![Event::Consent(Consent {
         step: StepKey::once(Step::TeardownYes),
         scope: Scope::Teardown,
@@ -153,7 +153,7 @@ fn a_declined_inspection_says_so_and_costs_nothing() {
         amount: Some(sample::euro(9_000)),
     })]);
     job.ended(Ending::Declined, None);
-    let page = told(&report(&job).page_one);
+    let page = context(&report(&job).page_one);
     says(
         &page,
         &[
@@ -180,9 +180,9 @@ fn beside_refused_to_sign_there_is_no_signature() {
     let no = Reply::NotDone(NotDoneReason::CustomerSaysNo);
     refused.answer(StepKey::once(Step::Sign), no);
     assert_eq!(signatures(&refused), 0);
-    says(&told(&report(&refused).page_one), &["Refused to sign"]);
+    says(&context(&report(&refused).page_one), &["Refused to sign"]);
 
-    let mut spoken = sample::packed(None, sample::play_card("0.05"));
+    let mut spoken = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(
         &mut spoken,
         Felt::JustFelt,
@@ -199,18 +199,18 @@ fn beside_refused_to_sign_there_is_no_signature() {
     })]);
     sample::closed(&mut spoken);
     spoken.ended(Ending::Declined, None);
-    says(&told(&report(&spoken).page_one), &["Refused to sign"]);
+    says(&context(&report(&spoken).page_one), &["Refused to sign"]);
     assert_eq!(signatures(&spoken), 0);
 }
 
 #[test]
 fn nothing_found_and_the_place_not_safe_have_words_of_their_own() {
-    let kept = sample::kept_by_house_limit();
-    says(&head(&kept), &["Nothing found", "no fault found"]);
-    let mut refused = sample::packed(None, sample::play_card("0.05"));
+    let saved = sample::kept_by_house_limit();
+    says(&head(&saved), &["Nothing found", "no fault found"]);
+    let mut refused = sample::packed(None, sample::play_spec("0.05"));
     refused.ended(Ending::NotSafeHere, None);
     says(&head(&refused), &["NOT INSPECTED: not safe to work here"]);
-    let mut watched = sample::packed(None, sample::play_card("0.05"));
+    let mut watched = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(
         &mut watched,
         Felt::JustFelt,

@@ -3,15 +3,15 @@ use crate::job::angled::AngleBy;
 use crate::job::entry::{Consent, Event, How, Scope};
 use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
-use crate::job::turn::tests::{angle, card, torque};
-use crate::report::tests::{never_says, report, says, told};
+use crate::job::turn::tests::{angle, spec, torque};
+use crate::report::tests::{context, never_says, report, says};
 use crate::report::{Block, sample};
-use crate::trade::fastening::{CardItem, MishapKind};
+use crate::trade::fastening::{MishapKind, SpecItem};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Item, ItemKind, Step, StepKey};
 
 #[test]
-fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
+fn what_broke_and_what_was_named_by_hand_are_reported_with_part_time_and_answer() {
     let item = |group, number| Item {
         corner: Corner::FrontLeft,
         group,
@@ -36,10 +36,10 @@ fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
     job.tap(vec![Event::Also(Also {
         item: item(ItemKind::Other, 1),
         name: "hose bracket".to_owned(),
-        card: None,
+        spec: None,
     })]);
     let report = report(&job);
-    let (page, pages) = (told(&report.page_one), told(&report.technician));
+    let (page, pages) = (context(&report.page_one), context(&report.technician));
     says(
         &page,
         &[
@@ -58,17 +58,22 @@ fn what_broke_and_what_was_named_by_hand_are_told_with_part_time_and_answer() {
 #[test]
 fn an_angle_names_by_what_it_was_read_beside_the_wrench() {
     let step = StepKey::at(Step::TurnAxleNut, Corner::FrontLeft);
-    let nut = |told: Option<AngleBy>, due: Option<&str>| {
-        let mut job = sample::packed(None, sample::play_card("0.05"));
+    let nut = |context: Option<AngleBy>, due: Option<&str>| {
+        let mut job = sample::packed(None, sample::play_spec("0.05"));
         let mut carried = job.sheet().carried().unwrap().clone();
         carried.more.angle_gauge = Some(true);
         carried.more.angle_due = due.map(|day| day.parse().unwrap());
         let stages = vec![torque("180"), angle("60")];
         job.tap(vec![
             Event::Carried(carried),
-            card(CardItem::AxleNut, stages),
+            spec(SpecItem::AxleNut, stages),
         ]);
-        job.tap(told.map(|by| Event::Angled(step, by)).into_iter().collect());
+        job.tap(
+            context
+                .map(|by| Event::Angled(step, by))
+                .into_iter()
+                .collect(),
+        );
         job.turned(Step::TurnAxleNut, ItemKind::AxleNut, "180");
         let report = report(&job);
         let table = report.technician.iter().find_map(|block| match block {
@@ -88,9 +93,9 @@ fn an_angle_names_by_what_it_was_read_beside_the_wrench() {
 }
 
 #[test]
-fn a_wrench_past_its_check_is_told_beside_what_it_turned() {
+fn a_wrench_past_its_check_is_reported_beside_what_it_turned() {
     let wrench = |checked: &str| {
-        let mut job = sample::packed(None, sample::play_card("0.05"));
+        let mut job = sample::packed(None, sample::play_spec("0.05"));
         let mut carried = job.sheet().carried().unwrap().clone();
         carried.wrenches[0].upkeep.checked = Some(checked.parse().unwrap());
         job.tap(vec![Event::Carried(carried)]);

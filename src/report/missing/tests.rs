@@ -2,7 +2,7 @@
 use super::not_proved;
 use crate::job::entry::{Event, Reply};
 use crate::report::sample::{self, Job};
-use crate::report::tests::{never_says, report, says, told};
+use crate::report::tests::{context, never_says, report, says};
 use crate::report::{Block, must_not_drive};
 use crate::text::Lang::English;
 use crate::trade::answer::Answer;
@@ -15,7 +15,7 @@ const WARNING_LIGHTS: StepKey = StepKey::once(Step::ProveWarningLights);
 
 fn head(job: &Job) -> String {
     let first: Vec<Block> = report(job).page_one.into_iter().take(1).collect();
-    told(&first)
+    context(&first)
 }
 
 /// The finished job without the last answer to a step, as if it never came.
@@ -81,7 +81,7 @@ fn a_sign_that_is_still_there_or_was_not_tried_again_is_named_and_not_released()
 }
 
 #[test]
-fn a_sign_that_was_told_after_the_road_test_was_not_tried_in_it() {
+fn a_sign_that_was_reported_after_the_road_test_was_not_tried_in_it() {
     let mut job = sample::finished(None);
     let shake = StepKey::once(Step::SignShake);
     job.answer(shake, Reply::Said(Answer::Yes));

@@ -1,6 +1,6 @@
 use super::*;
 use crate::job::entry::{Event, Setup, VehicleField};
-use crate::job::runout::{Spotted, angle_typed, kept, limit_card, marked, skipped};
+use crate::job::runout::{Spotted, angle_typed, limit_spec, marked, saved, skipped};
 use crate::report::sample::{self, Job};
 use crate::report::{Reader, Report};
 use crate::trade::answer::Answer;
@@ -30,7 +30,7 @@ fn run(job: &mut Job, nth: u8, stud: u8, needles: &[&str]) {
             angle: None,
             radius: None,
         };
-        let what = kept(&sheet, at.clone(), needle, None).unwrap_or_else(|| skipped(&sheet, at));
+        let what = saved(&sheet, at.clone(), needle, None).unwrap_or_else(|| skipped(&sheet, at));
         job.tap(vec![what]);
     }
 }
@@ -58,7 +58,7 @@ fn a_job_without_a_run_says_nothing_of_runout() {
 }
 
 #[test]
-fn every_reading_the_wave_and_the_missing_limit_are_told() {
+fn every_reading_the_wave_and_the_missing_limit_are_reported() {
     let mut job = sample::finished(None);
     run(&mut job, 1, 1, &WOBBLE);
     says(
@@ -99,7 +99,7 @@ fn skipped_and_marked_places_stand_with_their_reasons() {
 #[test]
 fn a_limit_stands_with_its_source_and_the_positions_best_first() {
     let mut job = sample::finished(None);
-    let most = limit_card(
+    let most = limit_spec(
         Surface::Rotor,
         "0.05",
         LengthUnit::Millimetre,
@@ -128,7 +128,7 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
 #[test]
 fn too_few_places_ask_for_more_and_print_no_verdict() {
     let mut job = sample::finished(None);
-    let most = limit_card(
+    let most = limit_spec(
         Surface::Rotor,
         "0.01",
         LengthUnit::Millimetre,
@@ -165,7 +165,7 @@ fn a_typed_angle_stands_as_it_was_typed() {
             angle: Some(angle_typed(typed).unwrap()),
             radius: None,
         };
-        job.tap(vec![kept(&sheet, at, needle, None).unwrap()]);
+        job.tap(vec![saved(&sheet, at, needle, None).unwrap()]);
     }
     let report = text(&job);
     says(

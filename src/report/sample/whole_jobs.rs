@@ -4,7 +4,7 @@ use super::*;
 
 /// A worn bearing replaced, proved and handed over; one tap was taken back.
 pub fn finished(practice: Option<&str>) -> Job {
-    let mut job = packed(practice, play_card("0.05"));
+    let mut job = packed(practice, play_spec("0.05"));
     measured(
         &mut job,
         Felt::JustFelt,
@@ -15,7 +15,7 @@ pub fn finished(practice: Option<&str>) -> Job {
     let wrong = job.tap(vec![Event::Note(None, "the wrong corner".to_owned())]);
     job.tap(vec![Event::Strike(wrong)]);
     job.consent(true);
-    job.tap_told(
+    job.tap_recorded(
         Some(25),
         vec![Event::Answered(
             StepKey::at(Step::StripNut, AT),
@@ -57,7 +57,7 @@ pub fn finished(practice: Option<&str>) -> Job {
 
 /// It knocks; the customer said no; all was put back.
 pub fn declined_stop() -> Job {
-    let mut job = packed(None, play_card("0.05"));
+    let mut job = packed(None, play_spec("0.05"));
     job.tap(vec![Event::Consent(Consent {
         step: StepKey::once(Step::TeardownYes),
         scope: Scope::Teardown,
@@ -80,7 +80,7 @@ pub fn declined_stop() -> Job {
 
 /// Nothing found, no manufacturer limit.
 pub fn kept_by_house_limit() -> Job {
-    let mut job = packed(None, no_play_card());
+    let mut job = packed(None, no_play_spec());
     measured(
         &mut job,
         Felt::Nothing,
@@ -95,7 +95,7 @@ pub fn kept_by_house_limit() -> Job {
 
 /// Stripped, and then the weather.
 pub fn left_unfinished() -> Job {
-    let mut job = packed(None, play_card("0.05"));
+    let mut job = packed(None, play_spec("0.05"));
     measured(
         &mut job,
         Felt::JustFelt,

@@ -1,6 +1,6 @@
 use super::*;
 use crate::job::entry::Event;
-use crate::job::thickness::{Placed, limit_card};
+use crate::job::thickness::{Placed, limit_spec};
 use crate::report::sample::{self, Job};
 use crate::report::{Reader, Report};
 use crate::units::DecimalMark;
@@ -23,7 +23,7 @@ fn measure(job: &mut Job, numbers: &[&str]) {
             gauging,
             place,
         };
-        job.tap(vec![at.kept(number).unwrap_or_else(|_| at.skipped())]);
+        job.tap(vec![at.saved(number).unwrap_or_else(|_| at.skipped())]);
     }
 }
 
@@ -50,7 +50,7 @@ fn a_job_without_a_measurement_says_nothing_of_thickness() {
 }
 
 #[test]
-fn every_reading_stands_as_typed_and_missing_limits_are_told() {
+fn every_reading_stands_as_typed_and_missing_limits_are_reported() {
     let mut job = sample::finished(None);
     measure(&mut job, &["22.010", "22.018", "", "22.031"]);
     let fault = "3 places were measured. At least 4 show the thinnest, 5 a variation.";
@@ -85,8 +85,8 @@ fn limits_stand_with_their_source_and_what_they_say() {
     let corner = job.sheet().corners()[0];
     for (bound, value) in [(Bound::Least, "22.2"), (Bound::Variation, "0.017")] {
         let of = (corner.axle(), bound);
-        let card = limit_card(of, value, LengthUnit::Millimetre, sample::source(3));
-        job.tap(vec![Event::ThicknessLimit(card.unwrap())]);
+        let spec = limit_spec(of, value, LengthUnit::Millimetre, sample::source(3));
+        job.tap(vec![Event::ThicknessLimit(spec.unwrap())]);
     }
     measure(&mut job, &WAVE);
     says(

@@ -3,7 +3,7 @@ use super::warning_light_lines;
 use crate::job::entry::{Ending, Event, Reply};
 use crate::report::must_not_drive;
 use crate::report::sample::{self, Job};
-use crate::report::tests::{never_says, report, says, told};
+use crate::report::tests::{context, never_says, report, says};
 use crate::text::Lang::English;
 use crate::trade::play::{Decision, Felt};
 use crate::trade::wheel_end::{Choice, NotDoneReason, Step, StepKey};
@@ -12,7 +12,7 @@ const FIRST: StepKey = StepKey::once(Step::WarningLights);
 const LAST: StepKey = StepKey::once(Step::ProveWarningLights);
 
 /// A bearing at which nothing was found, with these answers about the lights.
-fn kept(answers: &[(StepKey, Reply)]) -> Job {
+fn saved(answers: &[(StepKey, Reply)]) -> Job {
     let mut job = sample::kept_by_house_limit();
     for (step, reply) in answers {
         job.answer(*step, reply.clone());
@@ -21,11 +21,11 @@ fn kept(answers: &[(StepKey, Reply)]) -> Job {
 }
 
 fn lit(step: StepKey, warning_light: Choice) -> Job {
-    kept(&[(step, Reply::Picked(warning_light))])
+    saved(&[(step, Reply::Picked(warning_light))])
 }
 
 fn page(job: &Job) -> String {
-    told(&report(job).page_one)
+    context(&report(job).page_one)
 }
 
 #[test]
@@ -55,7 +55,7 @@ fn a_brake_light_that_stopped_the_car_on_arrival_stops_it_on_page_one() {
 
 #[test]
 fn it_stops_a_car_that_was_never_opened_too() {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     job.answer(FIRST, Reply::Picked(Choice::BrakeWarningLight));
     job.ended(Ending::NotSafeHere, None);
     says(&page(&job), &["DO NOT DRIVE", "The brake warning light"]);
@@ -81,7 +81,7 @@ fn another_light_is_named_and_is_not_nothing() {
 }
 
 #[test]
-fn lights_before_and_after_are_told_as_they_were_seen() {
+fn lights_before_and_after_are_reported_as_they_were_seen() {
     let lines = |before: Choice, after: Choice| {
         let mut job = sample::finished(None);
         job.answer(FIRST, Reply::Picked(before));
@@ -126,11 +126,11 @@ fn a_light_of_another_kind_that_was_on_before_is_named_beside_a_repair_that_is_p
 }
 
 #[test]
-fn lights_that_nobody_looked_at_are_told_as_not_checked() {
+fn lights_that_nobody_looked_at_are_reported_as_not_checked() {
     let say = "The warning lights were not checked.";
     let not_done = Reply::NotDone(NotDoneReason::NoTime);
-    says(&page(&kept(&[(FIRST, not_done.clone())])), &[say]);
-    let looked = kept(&[
+    says(&page(&saved(&[(FIRST, not_done.clone())])), &[say]);
+    let looked = saved(&[
         (FIRST, not_done),
         (LAST, Reply::Picked(Choice::NoWarningLights)),
     ]);
@@ -139,7 +139,7 @@ fn lights_that_nobody_looked_at_are_told_as_not_checked() {
 
 #[test]
 fn a_bearing_that_is_watched_names_the_light_too() {
-    let mut job = sample::packed(None, sample::play_card("0.05"));
+    let mut job = sample::packed(None, sample::play_spec("0.05"));
     sample::measured(
         &mut job,
         Felt::JustFelt,

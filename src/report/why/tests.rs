@@ -2,13 +2,13 @@
 use crate::job::dial_setup::recorded;
 use crate::job::entry::{Charge, Ending, Event, Reply};
 use crate::report::sample::{self, AT, Job};
-use crate::report::tests::{never_says, report, says, told};
-use crate::trade::fastening::CardBody;
+use crate::report::tests::{context, never_says, report, says};
+use crate::trade::fastening::SpecBody;
 use crate::trade::play::{Decision, Felt, Method, Way};
 use crate::trade::wheel_end::{Choice, SetName, Step, StepKey, When};
 
 fn page(job: &Job) -> String {
-    told(&report(job).page_one)
+    context(&report(job).page_one)
 }
 
 #[track_caller]
@@ -24,7 +24,7 @@ fn in_order(page: &str, wanted: &[&str]) {
 }
 
 #[test]
-fn a_rough_new_part_is_told_before_the_old_parts_reasons() {
+fn a_rough_new_part_is_reported_before_the_old_parts_reasons() {
     let spin = StepKey::at(Step::ProveSpin, AT);
     let rough = "The new wheel bearing feels rough when it is turned by hand.";
     let noisy = "The new wheel bearing is noisy when it is turned by hand.";
@@ -67,19 +67,19 @@ fn a_new_part_that_moves_too_far_says_so() {
 }
 
 /// The manufacturer's limit for this method.
-fn card(method: Method) -> Event {
-    let mut card = sample::play_card("0.05");
-    if let Event::Card(card) = &mut card
-        && let CardBody::Play { way, .. } = &mut card.body
+fn spec(method: Method) -> Event {
+    let mut spec = sample::play_spec("0.05");
+    if let Event::Spec(spec) = &mut spec
+        && let SpecBody::Play { way, .. } = &mut spec.body
     {
         way.method = method;
     }
-    card
+    spec
 }
 
 /// A noisy bearing without play, measured this way beside this limit.
-fn noisy(way: Way, card: Event) -> Job {
-    let mut job = sample::packed(None, card);
+fn noisy(way: Way, spec: Event) -> Job {
+    let mut job = sample::packed(None, spec);
     let still = ["0", "0", "0"];
     sample::measured(&mut job, Felt::Nothing, Choice::RoughNoisy, still);
     let set = SetName {
@@ -95,7 +95,7 @@ fn noisy(way: Way, card: Event) -> Job {
 fn movement_is_called_no_reason_only_where_it_was_compared() {
     let not_the_reason = "Movement was not the reason";
     let not_compared = "That could not be compared with the limit";
-    let compared = page(&noisy(Way::DEFAULT, card(Method::Axial)));
+    let compared = page(&noisy(Way::DEFAULT, spec(Method::Axial)));
     says(&compared, &[not_the_reason]);
     never_says(&compared, &[not_compared]);
     let rocked = Way {
@@ -105,14 +105,14 @@ fn movement_is_called_no_reason_only_where_it_was_compared() {
     // The reading is of another method than the limit, or the limit than the reading; what the
     // default limit then says clears nothing.
     // With a slack axle nut it is no reading of the bearing at all.
-    let mut slack = noisy(Way::DEFAULT, card(Method::Axial));
+    let mut slack = noisy(Way::DEFAULT, spec(Method::Axial));
     let nut = StepKey::at(Step::NutFound, AT);
     slack.answer(nut, Reply::Picked(Choice::NutSlack));
     slack.decided(Decision::Stop);
     for job in [
         slack,
-        noisy(rocked, card(Method::Axial)),
-        noisy(Way::DEFAULT, card(Method::Rock)),
+        noisy(rocked, spec(Method::Axial)),
+        noisy(Way::DEFAULT, spec(Method::Rock)),
     ] {
         let page = page(&job);
         says(&page, &["The hub moved 0.00\u{a0}mm", not_compared]);

@@ -9,7 +9,7 @@ pub(in crate::text) const fn angled(by: AngleBy) -> &'static str {
     }
 }
 
-pub(in crate::text) const fn angle_not_told() -> &'static str {
+pub(in crate::text) const fn angle_not_recorded() -> &'static str {
     "angle: not recorded by what"
 }
 

@@ -1,4 +1,4 @@
-//! The words of the card book, and of what belongs to its cards.
+//! The words of the spec library, and of what belongs to its specs.
 
 use super::count;
 use crate::job::spec_diff::BookNews;
@@ -16,20 +16,20 @@ pub(in crate::text) fn days_ago(days: i64) -> String {
 }
 
 pub(in crate::text) fn book_came(news: BookNews) -> String {
-    let mut told = format!(
+    let mut templates = format!(
         "Spec library: {} of {}, {} new",
-        count(news.cards, "spec", "specs"),
+        count(news.specs, "spec", "specs"),
         count(news.families, "family", "families"),
         news.new
     );
     if news.newer > 0 {
-        told.push_str(&format!(", {} newer than yours", news.newer));
+        templates.push_str(&format!(", {} newer than yours", news.newer));
     }
     if news.other > 0 {
-        told.push_str(&format!(
+        templates.push_str(&format!(
             ", {} with another value than yours: look it up",
             news.other
         ));
     }
-    told
+    templates
 }

@@ -1,11 +1,11 @@
-//! The words of Pack, the cards and the settings.
+//! The words of Pack, the specs and the settings.
 
 use super::count;
 use crate::job::kit::KitError;
-use crate::job::typed_card::CardInputError;
+use crate::job::typed_spec::SpecInputError;
 use crate::text::{Desk, Lang, desk};
 use crate::trade::fastening::calibration::CheckDue;
-use crate::trade::fastening::card::CardError;
+use crate::trade::fastening::spec::SpecError;
 use crate::trade::fastening::{Settled, ThreadError, WrenchError};
 use crate::trade::money::{AmountError, EstimateError};
 use crate::trade::vehicle::{CheckDigit, Fixing, ParkingBrake, Power, VinError};
@@ -93,19 +93,19 @@ pub(in crate::text) fn amount_slip(slip: AmountError) -> String {
     }
 }
 
-pub(in crate::text) fn card_slip(slip: CardInputError) -> String {
+pub(in crate::text) fn spec_slip(slip: SpecInputError) -> String {
     match slip {
-        CardInputError::Value(slip) => decimal_slip(slip),
-        CardInputError::Angle(DecimalError::Empty) => {
+        SpecInputError::Value(slip) => decimal_slip(slip),
+        SpecInputError::Angle(DecimalError::Empty) => {
             "Type the angle, or say that there is none.".to_owned()
         }
-        CardInputError::Angle(slip) => decimal_slip(slip),
-        CardInputError::Further(nth, slip) => {
+        SpecInputError::Angle(slip) => decimal_slip(slip),
+        SpecInputError::Further(nth, slip) => {
             format!("Further stage {nth}: {}", decimal_slip(slip))
         }
-        CardInputError::Count => "How many: a whole number, or leave it empty.".to_owned(),
-        CardInputError::Thread(slip) => thread_slip(slip).to_owned(),
-        CardInputError::Fault(fault) => card_fault(fault).to_owned(),
+        SpecInputError::Count => "How many: a whole number, or leave it empty.".to_owned(),
+        SpecInputError::Thread(slip) => thread_slip(slip).to_owned(),
+        SpecInputError::Fault(fault) => spec_fault(fault).to_owned(),
     }
 }
 
@@ -117,16 +117,16 @@ fn thread_slip(slip: ThreadError) -> &'static str {
     }
 }
 
-fn card_fault(fault: CardError) -> &'static str {
+fn spec_fault(fault: SpecError) -> &'static str {
     match fault {
-        CardError::WrongKind => "This value belongs to another spec.",
-        CardError::NoTorqueFirst => "A turn on or back needs a torque before it.",
-        CardError::NotAboveZero { .. } => "The value must be above zero.",
-        CardError::EmptyWindow => "The least play lies above zero and below the most.",
-        CardError::NegativeLimit => "A limit is not below zero.",
-        CardError::NoPosition => "Say how the hub is held for the last torque.",
-        CardError::NoSource => "Name the document and who looked it up.",
-        CardError::NoReason => "Say why it was not found.",
+        SpecError::WrongKind => "This value belongs to another spec.",
+        SpecError::NoTorqueFirst => "A turn on or back needs a torque before it.",
+        SpecError::NotAboveZero { .. } => "The value must be above zero.",
+        SpecError::EmptyWindow => "The least play lies above zero and below the most.",
+        SpecError::NegativeLimit => "A limit is not below zero.",
+        SpecError::NoPosition => "Say how the hub is held for the last torque.",
+        SpecError::NoSource => "Name the document and who looked it up.",
+        SpecError::NoReason => "Say why it was not found.",
     }
 }
 
@@ -193,7 +193,7 @@ pub(in crate::text) const fn settled(settled: Settled) -> &'static str {
     }
 }
 
-pub(in crate::text) fn kept_because(reason: &str) -> String {
+pub(in crate::text) fn override_reason(reason: &str) -> String {
     match Settled::from_code(reason) {
         Some(code) => format!("Doubted, saved: {}", settled(code)),
         None => format!("Doubted, saved: {reason}"),

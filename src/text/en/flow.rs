@@ -17,8 +17,8 @@ pub(in crate::text) fn slot_words(day: &str, time: &str, van: &str) -> String {
         format!("van {van}")
     };
     let words = [day, time, van.as_str()];
-    let told: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();
-    told.join(" · ")
+    let templates: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();
+    templates.join(" · ")
 }
 
 /// How much is new since the last confirmation.

@@ -451,7 +451,7 @@ fn tapered(key: StepKey, build: Build, text: StepText) -> StepText {
             text.caution("The spindle nut stays as it is until after the reading.")
         }
         Step::SpinHand => text.caution(FREE_SPIN),
-        Step::CardPlayLimit => StepText {
+        Step::SpecPlayLimit => StepText {
             name: "Spec: end play",
             ..text.say("Manufacturer's service information: least and most end play, method, tip position, force.")
         },
@@ -520,11 +520,11 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
     let bar = build.nut == NutPosition::AirBar;
     let ground = build.nut == NutPosition::OnGround;
     match key.step {
-        Step::CardLugNuts => named("Spec: lug bolts").say(
+        Step::SpecLugNuts => named("Spec: lug bolts").say(
             "Manufacturer's service information: torque, length, seat of the lug bolts; dry unless it says otherwise.",
         ),
         Step::RockNuts => named("Lug bolts tight").say("Try each lug bolt with the wrench. Loosen none yet."),
-        Step::NutsToCard => named("Loose lug bolts to spec").say(
+        Step::NutsToSpec => named("Loose lug bolts to spec").say(
             "All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.",
         ),
         Step::LoosenLugNuts => named("Loosen lug bolts").say(

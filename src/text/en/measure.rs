@@ -6,7 +6,7 @@ use crate::trade::fastening::{Condition, Pattern, PropertyClass};
 use crate::trade::play::budget::Source;
 use crate::trade::play::way::Difference;
 use crate::trade::play::{
-    Conformity, DialKind, Ground, LimitSource, Mark, Method, Place, Rig, RoundError, Test,
+    Conformity, DialKind, Ground, LimitSource, Method, Place, ReadingFlag, Rig, RoundError, Test,
 };
 
 pub(in crate::text) fn method(method: Method) -> &'static str {
@@ -92,16 +92,16 @@ pub(in crate::text) fn dial_kind(kind: DialKind) -> &'static str {
     }
 }
 
-pub(in crate::text) fn mark(mark: Mark) -> &'static str {
+pub(in crate::text) fn mark(mark: ReadingFlag) -> &'static str {
     match mark {
-        Mark::NutSlack => "the axle nut was slack",
-        Mark::WheelFitted => "the wheel was on",
-        Mark::BaseNotOnKnuckle => "the base was not on the knuckle",
-        Mark::MethodNotRecorded => "the method was not recorded at the dial",
-        Mark::FlexNotTested => "the knuckle was not pushed to test the base, or it moved",
-        Mark::NutHadBeenLoosened => "the axle nut had been loosened and was torqued to spec",
-        Mark::HotHub => "the hub was hot",
-        Mark::GaugeOverdue => "the dial is past its due date",
+        ReadingFlag::NutSlack => "the axle nut was slack",
+        ReadingFlag::WheelFitted => "the wheel was on",
+        ReadingFlag::BaseNotOnKnuckle => "the base was not on the knuckle",
+        ReadingFlag::MethodNotRecorded => "the method was not recorded at the dial",
+        ReadingFlag::FlexNotTested => "the knuckle was not pushed to test the base, or it moved",
+        ReadingFlag::NutHadBeenLoosened => "the axle nut had been loosened and was torqued to spec",
+        ReadingFlag::HotHub => "the hub was hot",
+        ReadingFlag::GaugeOverdue => "the dial is past its due date",
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::job::practice::{Hidden, Met, Outcome};
 use crate::trade::answer::Answer;
 use crate::trade::play::Felt;
-use crate::trade::practice::{CardTrap, Named};
+use crate::trade::practice::{Named, SpecTrap};
 use crate::trade::wheel_end::Choice;
 
 /// The family of a practice car; a drawn one has no name of its own.
@@ -102,7 +102,7 @@ pub(in crate::text) fn practice_had(hidden: Hidden, truth: &str, read: Option<&s
         Hidden::Base => {
             "The first place of the base gave: it showed play that was not there.".to_owned()
         }
-        Hidden::Card(CardTrap::LugNutsInPoundFeet) => {
+        Hidden::Spec(SpecTrap::LugNutsInPoundFeet) => {
             "The lug nuts' spec had lb-ft where its page has N·m.".to_owned()
         }
         Hidden::NewHub => "The new hub was bad out of its box.".to_owned(),

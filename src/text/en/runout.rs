@@ -90,8 +90,8 @@ pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
 
 pub(in crate::text) fn series_fault(fault: SeriesError) -> String {
     match fault {
-        SeriesError::TooFew { kept, needed } => {
-            format!("{kept} of the readings count. Runout needs at least {needed}.")
+        SeriesError::TooFew { saved, needed } => {
+            format!("{saved} of the readings count. Runout needs at least {needed}.")
         }
         SeriesError::TooMany { given } => {
             format!("{given} readings are more than go around a face.")

@@ -46,7 +46,7 @@ pub(in crate::text) fn kit_missing(n: usize) -> String {
     }
 }
 
-pub(in crate::text) fn cards_open(n: usize) -> String {
+pub(in crate::text) fn specs_open(n: usize) -> String {
     match n {
         0 => "All specs are filled in".to_owned(),
         _ => count(n, "spec still open", "specs still open"),

@@ -127,38 +127,38 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "\"Driver's side\" changes with the country. Left and right from the driver's seat do not.",
         )
         .now("Choose a corner first."),
-        CardAxleNut => tell(
+        SpecAxleNut => tell(
             "Spec: axle nut",
             "Manufacturer's service information: torque, angle, in the air or on the ground, new nut or not.",
             "Save the spec",
             "This nut clamps the bearing's rings. Too loose or too tight ruins a new bearing.",
         )
         .caution("No value from memory or from another car. \"Not found\" is an answer too."),
-        CardHubBolts => tell(
+        SpecHubBolts => tell(
             "Spec: hub bolts",
             "Manufacturer's service information: torque, angle, new bolts or not, threadlocker or not.",
             "Save the spec",
             "Bolts that pull unevenly bend the outer ring, and a bent ring makes noise.",
         ),
-        CardBracketBolts => tell(
+        SpecBracketBolts => tell(
             "Spec: bracket bolts",
             "Manufacturer's service information: torque of the caliper bracket, new bolts, threadlocker.",
             "Save the spec",
             "These bolts carry the full braking force of the wheel.",
         ),
-        CardCaliperPins => tell(
+        SpecCaliperPins => tell(
             "Spec: guide pin bolts",
             "Manufacturer's service information: torque of guide pin bolts, new or not.",
             "Save the spec",
             "A guide pin bolt that backs out lets the caliper hit the wheel.",
         ),
-        CardLugNuts => tell(
+        SpecLugNuts => tell(
             "Spec: lug nuts",
             "Manufacturer's service information: torque for this wheel, threads dry unless it says otherwise.",
             "Save the spec",
             "Most wheels that come off do so because their lug nuts lost clamp.",
         ),
-        CardPlayLimit => tell(
+        SpecPlayLimit => tell(
             "Spec: play limit",
             "Manufacturer's service information: the limit, its method, tip position, how hard to pull.",
             "Save the spec",
@@ -238,7 +238,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         )
         .caution("Not right: do not drive. Fix it, or skip the road test.")
         .now("Check all four before the car is driven."),
-        NutsToCard => tell(
+        NutsToSpec => tell(
             "Loose lug nuts to spec",
             "All four wheels on the ground: check seats and studs, then each lug nut to spec in star order.",
             "All at spec",
@@ -814,11 +814,11 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "Save the answer",
             "It shows whether the decision or the work was right.",
         ),
-        CardSpindleNut => kinds::CARD_SPINDLE_NUT,
-        CardLockNut => kinds::CARD_LOCK_NUT,
-        CardStrutBolts => kinds::CARD_STRUT_BOLTS,
-        CardBallJoint => kinds::CARD_BALL_JOINT,
-        CardTieRod => kinds::CARD_TIE_ROD,
+        SpecSpindleNut => kinds::CARD_SPINDLE_NUT,
+        SpecLockNut => kinds::CARD_LOCK_NUT,
+        SpecStrutBolts => kinds::CARD_STRUT_BOLTS,
+        SpecBallJoint => kinds::CARD_BALL_JOINT,
+        SpecTieRod => kinds::CARD_TIE_ROD,
         ReleaseBrake => kinds::RELEASE_BRAKE,
         ShoesBack => kinds::SHOES_BACK,
         DrumOff => kinds::DRUM_OFF,

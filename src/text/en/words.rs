@@ -4,7 +4,7 @@ use crate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Scope, VehicleField,
 };
 use crate::trade::answer::Answer;
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::money::{BilledFor, LineKind, TaxRounding};
 use crate::trade::play::Felt;
 use crate::trade::vehicle::{Corner, Encoder, Fixing, NutLock, Pressing, SpeedSensor, WheelBrake};
@@ -479,19 +479,19 @@ pub(in crate::text) fn felt(felt: Felt) -> &'static str {
     }
 }
 
-pub(in crate::text) fn card_item(item: CardItem, fixing: Fixing) -> &'static str {
+pub(in crate::text) fn spec_item(item: SpecItem, fixing: Fixing) -> &'static str {
     match item {
-        CardItem::LugNuts if fixing == Fixing::Bolts => "Lug bolts",
-        CardItem::SpindleNut => "Spindle nut",
-        CardItem::LockNut => "Lock nut",
-        CardItem::StrutBolts => "Strut bolts",
-        CardItem::BallJoint => "Ball joint",
-        CardItem::TieRod => "Tie rod end",
-        CardItem::AxleNut => "Axle nut",
-        CardItem::HubBolts => "Hub bolts",
-        CardItem::BracketBolts => "Caliper bracket bolts",
-        CardItem::CaliperPins => "Guide pin bolts",
-        CardItem::LugNuts => "Lug nuts",
-        CardItem::PlayLimit => "Play limit",
+        SpecItem::LugNuts if fixing == Fixing::Bolts => "Lug bolts",
+        SpecItem::SpindleNut => "Spindle nut",
+        SpecItem::LockNut => "Lock nut",
+        SpecItem::StrutBolts => "Strut bolts",
+        SpecItem::BallJoint => "Ball joint",
+        SpecItem::TieRod => "Tie rod end",
+        SpecItem::AxleNut => "Axle nut",
+        SpecItem::HubBolts => "Hub bolts",
+        SpecItem::BracketBolts => "Caliper bracket bolts",
+        SpecItem::CaliperPins => "Guide pin bolts",
+        SpecItem::LugNuts => "Lug nuts",
+        SpecItem::PlayLimit => "Play limit",
     }
 }

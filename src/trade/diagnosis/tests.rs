@@ -218,7 +218,7 @@ fn the_next_test_is_never_one_that_was_done() {
 }
 
 #[test]
-fn a_tire_that_sounds_like_a_bearing_is_told_by_the_tests_that_cost_least() {
+fn a_tire_that_sounds_like_a_bearing_is_reported_by_the_tests_that_cost_least() {
     let start = findings(&[(Clue::RisesWithSpeed, Yes), (Clue::SameInNeutral, Yes)]);
     let next = next_tests(&TABLE, &start);
     let first: Vec<Test> = next.iter().take(3).map(|worth| worth.test).collect();
@@ -320,7 +320,7 @@ fn a_no_that_is_shaken_excludes_no_cause_by_itself() {
 }
 
 #[test]
-fn a_swerve_separates_sides_and_leaves_the_axle_open_until_a_hub_is_told_apart() {
+fn a_swerve_separates_sides_and_leaves_the_axle_open_until_a_hub_is_reported_apart() {
     let alike = corners(&TABLE, &corner_findings(None, Corner::FrontLeft, None));
     assert!(!is_separated(&alike));
     let side = corners(

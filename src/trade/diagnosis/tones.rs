@@ -202,7 +202,7 @@ mod tests {
     }
 
     #[test]
-    fn one_wheel_of_four_is_told_from_a_tire_and_from_silence() {
+    fn one_wheel_of_four_is_reported_from_a_tire_and_from_silence() {
         use WheelSpeed::{Like, Off, Silent, Tire};
         assert_eq!(read([10.0, 10.0, 10.0, 10.0]), Some([Like; 4]));
         assert!(matches!(

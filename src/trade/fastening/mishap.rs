@@ -29,7 +29,7 @@ words! {
 impl MishapKind {
     /// Whether the fastener is out of its place until it is mended.
     ///
-    /// Without its key a locking nut is where it was, and cannot be brought to its card.
+    /// Without its key a locking nut is where it was, and cannot be brought to its spec.
     pub const fn takes_off(self) -> bool {
         !matches!(self, Self::LockKeyMissing)
     }

@@ -1,10 +1,10 @@
-//! Is the figure on this card one that such a fastener commonly has and bears, or a slip?
+//! Is the figure on this spec one that such a fastener commonly has and bears, or a slip?
 //!
 //! The ranges are wide, common practice, without a source. They doubt, they never refuse, and
 //! none of them is a value for any vehicle.
 
-use super::card::{CardBody, CardItem, Condition, SpecCard, Stage, TorqueBody};
 use super::clamp::{Finish, nut_factor, torque_for};
+use super::spec::{Condition, Spec, SpecBody, SpecItem, Stage, TorqueBody};
 use super::strength::{PropertyClass, proof_load};
 use super::thread::Thread;
 use crate::units::{Length, LengthUnit, Torque, TorqueUnit, TypedLength, TypedTorque};
@@ -25,9 +25,9 @@ pub enum Doubt {
     PastProof {
         /// What is doubted.
         typed: TypedTorque,
-        /// The thread on the card.
+        /// The thread on the spec.
         thread: Thread,
-        /// The class on the card.
+        /// The class on the spec.
         class: PropertyClass,
         /// The torque that reaches the proof load.
         most: Torque,
@@ -36,7 +36,7 @@ pub enum Doubt {
     OddForStud {
         /// What is doubted.
         typed: TypedTorque,
-        /// The thread on the card.
+        /// The thread on the spec.
         thread: Thread,
         /// The common range.
         common: (Torque, Torque),
@@ -50,7 +50,7 @@ pub enum Doubt {
     },
     /// Another number of fasteners than this vehicle has.
     Count {
-        /// What the card says.
+        /// What the spec says.
         printed: u8,
         /// How many the vehicle is noted with, and the loose list goes by.
         known: u8,
@@ -67,18 +67,18 @@ pub enum Doubt {
 }
 
 /// Common last torques, N·m: wide, common practice, no source.
-const fn common_torque(item: CardItem) -> Option<(Torque, Torque)> {
+const fn common_torque(item: SpecItem) -> Option<(Torque, Torque)> {
     let (low, high) = match item {
-        CardItem::AxleNut => (100.0, 450.0),
-        CardItem::LugNuts => (60.0, 250.0),
-        CardItem::HubBolts => (40.0, 250.0),
-        CardItem::BracketBolts => (50.0, 250.0),
-        CardItem::CaliperPins => (15.0, 100.0),
-        CardItem::StrutBolts => (60.0, 300.0),
-        CardItem::BallJoint => (25.0, 250.0),
-        CardItem::TieRod => (20.0, 120.0),
+        SpecItem::AxleNut => (100.0, 450.0),
+        SpecItem::LugNuts => (60.0, 250.0),
+        SpecItem::HubBolts => (40.0, 250.0),
+        SpecItem::BracketBolts => (50.0, 250.0),
+        SpecItem::CaliperPins => (15.0, 100.0),
+        SpecItem::StrutBolts => (60.0, 300.0),
+        SpecItem::BallJoint => (25.0, 250.0),
+        SpecItem::TieRod => (20.0, 120.0),
         // From finger tight to several hundred: one range would doubt nothing.
-        CardItem::SpindleNut | CardItem::LockNut | CardItem::PlayLimit => return None,
+        SpecItem::SpindleNut | SpecItem::LockNut | SpecItem::PlayLimit => return None,
     };
     Some((Torque::newton_metres(low), Torque::newton_metres(high)))
 }
@@ -86,40 +86,40 @@ const fn common_torque(item: CardItem) -> Option<(Torque, Torque)> {
 /// Play limits that were read go from nothing to 0.008 in; doubled for the doubt.
 const COMMON_PLAY: (Length, Length) = (Length::ZERO, Length::thou(16.0));
 
-/// What is odd about the figures of a card.
+/// What is odd about the figures of a spec.
 ///
 /// Only the last torque is held against the range: an angle may follow it, so that a low one is
 /// doubted only where no angle does, and first stages are low by nature.
-pub fn doubts(card: &SpecCard) -> Vec<Doubt> {
-    match &card.body {
-        CardBody::Torque(body) => {
-            let typed = card.final_torque();
-            doubted_torque(card)
+pub fn doubts(spec: &Spec) -> Vec<Doubt> {
+    match &spec.body {
+        SpecBody::Torque(body) => {
+            let typed = spec.final_torque();
+            doubted_torque(spec)
                 .into_iter()
                 .chain(typed.and_then(|typed| past_proof(body, typed)))
-                .chain(typed.and_then(|typed| odd_for_stud(card.item, body, typed)))
+                .chain(typed.and_then(|typed| odd_for_stud(spec.item, body, typed)))
                 .chain(lower_stage(body))
                 .collect()
         }
-        CardBody::Play { most, .. } => doubted_play(most).into_iter().collect(),
-        CardBody::NotFound { .. } => Vec::new(),
+        SpecBody::Play { most, .. } => doubted_play(most).into_iter().collect(),
+        SpecBody::NotFound { .. } => Vec::new(),
     }
 }
 
-/// Whether a card speaks of another number of fasteners than the vehicle has, `known`: then page
+/// Whether a spec speaks of another number of fasteners than the vehicle has, `known`: then page
 /// or vehicle is the wrong one. Nothing where the page does not say how many.
-pub fn other_count(card: &SpecCard, known: u8) -> Option<Doubt> {
-    let CardBody::Torque(body) = &card.body else {
+pub fn other_count(spec: &Spec, known: u8) -> Option<Doubt> {
+    let SpecBody::Torque(body) = &spec.body else {
         return None;
     };
     let printed = body.printed.count.filter(|printed| *printed != known)?;
     Some(Doubt::Count { printed, known })
 }
 
-fn doubted_torque(card: &SpecCard) -> Option<Doubt> {
-    let typed = card.final_torque()?;
-    let (low, high) = common_torque(card.item)?;
-    let low = if ends_with_angle(card) {
+fn doubted_torque(spec: &Spec) -> Option<Doubt> {
+    let typed = spec.final_torque()?;
+    let (low, high) = common_torque(spec.item)?;
+    let low = if ends_with_angle(spec) {
         low.times(0.2)
     } else {
         low
@@ -176,13 +176,13 @@ const COMMON_FOR_STUD: [(f64, f64, f64); 4] = [
 ];
 
 /// Beyond a quarter outside the common range is far from it.
-fn odd_for_stud(item: CardItem, body: &TorqueBody, typed: &TypedTorque) -> Option<Doubt> {
+fn odd_for_stud(item: SpecItem, body: &TorqueBody, typed: &TypedTorque) -> Option<Doubt> {
     let thread = body.printed.thread.as_ref()?;
     let fits = |row: &&(f64, f64, f64)| thread.is_about_mm(row.0);
     let (_, low, high) = COMMON_FOR_STUD
         .iter()
         .find(fits)
-        .filter(|_| item == CardItem::LugNuts)?;
+        .filter(|_| item == SpecItem::LugNuts)?;
     let common = (Torque::newton_metres(*low), Torque::newton_metres(*high));
     let torque = typed.torque();
     let far = torque < common.0.times(0.75) || common.1.times(1.25) < torque;
@@ -213,8 +213,8 @@ fn lower_stage(body: &TorqueBody) -> Option<Doubt> {
     None
 }
 
-fn ends_with_angle(card: &SpecCard) -> bool {
-    matches!(&card.body, CardBody::Torque(body) if matches!(body.stages.last(), Some(Stage::Angle(_))))
+fn ends_with_angle(spec: &Spec) -> bool {
+    matches!(&spec.body, SpecBody::Torque(body) if matches!(body.stages.last(), Some(Stage::Angle(_))))
 }
 
 fn doubted_play(typed: &TypedLength) -> Option<Doubt> {
@@ -238,14 +238,14 @@ fn doubted_play(typed: &TypedLength) -> Option<Doubt> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::trade::fastening::card::tests::{angle, card, source, torque};
+    use crate::trade::fastening::spec::tests::{angle, source, spec, torque};
     use crate::trade::play::way::Way;
 
     use TorqueUnit::{KilogramMetre, NewtonMetre, PoundFoot, PoundInch};
 
     /// The units that would fit, or nothing if the figure is not doubted.
-    fn doubted(item: CardItem, text: &str, unit: TorqueUnit) -> Option<Vec<TorqueUnit>> {
-        match doubts(&card(item, vec![torque(text, unit)])).pop()? {
+    fn doubted(item: SpecItem, text: &str, unit: TorqueUnit) -> Option<Vec<TorqueUnit>> {
+        match doubts(&spec(item, vec![torque(text, unit)])).pop()? {
             Doubt::Torque { would_fit, .. } => Some(would_fit),
             other => panic!("{other:?}"),
         }
@@ -253,7 +253,7 @@ mod tests {
 
     #[test]
     fn a_slip_of_the_unit_is_doubted_and_the_right_unit_named() {
-        let nuts = CardItem::LugNuts;
+        let nuts = SpecItem::LugNuts;
         assert_eq!(doubted(nuts, "80", PoundFoot), None);
         assert_eq!(doubted(nuts, "103", NewtonMetre), None);
         assert_eq!(doubted(nuts, "11", NewtonMetre), Some(vec![KilogramMetre]));
@@ -263,33 +263,33 @@ mod tests {
             Some(vec![NewtonMetre, PoundFoot])
         );
         assert_eq!(
-            doubted(CardItem::AxleNut, "245", PoundInch),
+            doubted(SpecItem::AxleNut, "245", PoundInch),
             Some(vec![NewtonMetre, PoundFoot])
         );
-        assert_eq!(doubted(CardItem::AxleNut, "9000", PoundFoot), Some(vec![]));
+        assert_eq!(doubted(SpecItem::AxleNut, "9000", PoundFoot), Some(vec![]));
     }
 
     #[test]
     fn a_low_torque_before_an_angle_is_common() {
-        let item = CardItem::AxleNut;
-        let plain = card(item, vec![torque("50", NewtonMetre)]);
-        let angled = card(item, vec![torque("50", NewtonMetre), angle("90")]);
+        let item = SpecItem::AxleNut;
+        let plain = spec(item, vec![torque("50", NewtonMetre)]);
+        let angled = spec(item, vec![torque("50", NewtonMetre), angle("90")]);
         assert_eq!(doubts(&plain).len(), 1);
         assert_eq!(doubts(&angled), []);
     }
 
     fn printed(
-        item: CardItem,
+        item: SpecItem,
         text: &str,
         thread: &str,
         class: Option<PropertyClass>,
     ) -> Vec<Doubt> {
-        let mut card = card(item, vec![torque(text, NewtonMetre)]);
-        if let CardBody::Torque(body) = &mut card.body {
+        let mut spec = spec(item, vec![torque(text, NewtonMetre)]);
+        if let SpecBody::Torque(body) = &mut spec.body {
             body.printed.thread = Thread::parse(thread).ok();
             body.printed.class = class;
         }
-        doubts(&card)
+        doubts(&spec)
     }
 
     #[test]
@@ -297,7 +297,7 @@ mod tests {
         // ISO 898-1: M12x1.5, 8.8, proof load 51 100 N; 0.20 · 12 mm · 51 100 N = 122.6 N·m.
         let bolts = |text| {
             printed(
-                CardItem::HubBolts,
+                SpecItem::HubBolts,
                 text,
                 "M12x1.5",
                 Some(PropertyClass::Iso88),
@@ -308,26 +308,26 @@ mod tests {
             panic!("one doubt")
         };
         assert!((most.in_unit(NewtonMetre) - 122.64).abs() < 0.005);
-        let unmarked = printed(CardItem::HubBolts, "123", "M12x1.5", None);
+        let unmarked = printed(SpecItem::HubBolts, "123", "M12x1.5", None);
         assert_eq!(unmarked, []);
     }
 
     #[test]
     fn a_wheel_torque_far_from_its_stud_is_doubted() {
-        let nuts = |text, thread| printed(CardItem::LugNuts, text, thread, None).len();
+        let nuts = |text, thread| printed(SpecItem::LugNuts, text, thread, None).len();
         assert_eq!(nuts("108", "M12x1.5"), 0);
         assert_eq!(nuts("190", "M12x1.5"), 1);
         assert_eq!(nuts("190", "M14x1.5"), 0);
         assert_eq!(nuts("80", "M14x1.5"), 1);
         assert_eq!(nuts("136", "1/2-20"), 0);
-        assert_eq!(printed(CardItem::HubBolts, "190", "M12x1.5", None), []);
+        assert_eq!(printed(SpecItem::HubBolts, "190", "M12x1.5", None), []);
     }
 
     #[test]
     fn another_number_of_fasteners_than_the_vehicle_has_is_doubted() {
-        let mut nuts = card(CardItem::LugNuts, vec![torque("110", NewtonMetre)]);
+        let mut nuts = spec(SpecItem::LugNuts, vec![torque("110", NewtonMetre)]);
         assert_eq!(other_count(&nuts, 5), None);
-        if let CardBody::Torque(body) = &mut nuts.body {
+        if let SpecBody::Torque(body) = &mut nuts.body {
             body.printed.count = Some(6);
         }
         let doubt = Doubt::Count {
@@ -340,7 +340,7 @@ mod tests {
 
     #[test]
     fn a_lower_stage_is_doubted_unless_it_was_turned_back() {
-        let nut = |stages| doubts(&card(CardItem::AxleNut, stages));
+        let nut = |stages| doubts(&spec(SpecItem::AxleNut, stages));
         let (high, low) = (torque("200", NewtonMetre), torque("110", NewtonMetre));
         let doubt = nut(vec![high.clone(), low.clone()]);
         assert!(matches!(doubt[..], [Doubt::LowerStage { .. }]), "{doubt:?}");
@@ -352,14 +352,14 @@ mod tests {
     fn a_limit_in_the_wrong_unit_is_doubted() {
         let limit = |text, unit| {
             let most = TypedLength::parse(text, unit).unwrap();
-            let body = CardBody::Play {
+            let body = SpecBody::Play {
                 least: None,
                 most,
                 way: Way::DEFAULT,
                 source: source(),
             };
-            let item = CardItem::PlayLimit;
-            match doubts(&SpecCard { item, body }).pop()? {
+            let item = SpecItem::PlayLimit;
+            match doubts(&Spec { item, body }).pop()? {
                 Doubt::Play { would_fit, .. } => Some(would_fit),
                 other => panic!("{other:?}"),
             }

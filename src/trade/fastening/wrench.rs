@@ -1,8 +1,8 @@
-//! The torque wrench, and whether the van has one for a card.
+//! The torque wrench, and whether the van has one for a spec.
 
 use chrono::NaiveDate;
 
-use super::card::SpecCard;
+use super::spec::Spec;
 use crate::units::{Torque, TorqueUnit, TypedTorque};
 
 /// A torque wrench of the van kit.
@@ -79,7 +79,7 @@ pub enum Fit {
         /// Why.
         why: WrenchError,
     },
-    /// The card has no torque.
+    /// The spec has no torque.
     NothingToSet,
 }
 
@@ -132,11 +132,11 @@ impl Wrench {
 /// A fifth of 25 lb-ft is 5 lb-ft, whatever the last bits of the products say.
 const LAST_BITS: f64 = 1e-12;
 
-/// The wrench for each torque stage of a card: the smallest one that holds it, since a smaller
+/// The wrench for each torque stage of a spec: the smallest one that holds it, since a smaller
 /// wrench is finer.
-pub fn fit(card: &SpecCard, kit: &[Wrench], share: UsableShare) -> Fit {
+pub fn fit(spec: &Spec, kit: &[Wrench], share: UsableShare) -> Fit {
     let mut wrenches = Vec::new();
-    for (stage, typed) in card.torques().enumerate() {
+    for (stage, typed) in spec.torques().enumerate() {
         match pick(typed.torque(), kit, share) {
             Ok(index) => wrenches.push(index),
             Err(why) => return Fit::Lacks { stage, why },
@@ -181,8 +181,8 @@ pub fn pick(target: Torque, kit: &[Wrench], share: UsableShare) -> Result<usize,
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::trade::fastening::card::tests::{angle, card, torque};
-    use crate::trade::fastening::card::{CardBody, CardItem};
+    use crate::trade::fastening::spec::tests::{angle, spec, torque};
+    use crate::trade::fastening::spec::{SpecBody, SpecItem};
 
     const NM: TorqueUnit = TorqueUnit::NewtonMetre;
 
@@ -199,7 +199,7 @@ mod tests {
     fn fits(stages: &[&str], kit: &[Wrench]) -> Fit {
         let mut stages: Vec<_> = stages.iter().map(|text| torque(text, NM)).collect();
         stages.push(angle("45"));
-        fit(&card(CardItem::AxleNut, stages), kit, UsableShare::DEFAULT)
+        fit(&spec(SpecItem::AxleNut, stages), kit, UsableShare::DEFAULT)
     }
 
     #[test]
@@ -217,7 +217,7 @@ mod tests {
         assert_eq!(fits(&["50"], &kit), Fit::Lacks { stage: 0, why });
         assert_eq!(fits(&["68"], &kit), Fit::Fits { wrenches: vec![0] });
         let whole = UsableShare::percent(0, 100).unwrap();
-        let bolts = card(CardItem::HubBolts, vec![torque("50", NM)]);
+        let bolts = spec(SpecItem::HubBolts, vec![torque("50", NM)]);
         let wrenches = vec![0];
         assert_eq!(fit(&bolts, &kit, whole), Fit::Fits { wrenches });
     }
@@ -254,9 +254,9 @@ mod tests {
             fits(&["300"], &[wrench(20.0, 200.0), wrench(350.0, 800.0)]),
             lacks(WrenchError::BetweenWrenches { target })
         );
-        let missing = SpecCard {
-            item: CardItem::HubBolts,
-            body: CardBody::NotFound {
+        let missing = Spec {
+            item: SpecItem::HubBolts,
+            body: SpecBody::NotFound {
                 reason: "not in the book".to_owned(),
             },
         };

@@ -112,7 +112,7 @@ mod tests {
     }
 
     #[test]
-    fn each_slip_is_told_by_its_own_name() {
+    fn each_slip_is_reported_by_its_own_name() {
         assert_eq!(
             parse_minor("", 2),
             Err(AmountError::NoNumber(DecimalError::Empty))

@@ -310,7 +310,7 @@ mod tests {
     }
 
     #[test]
-    fn each_fault_is_told_by_its_own_name() {
+    fn each_fault_is_reported_by_its_own_name() {
         let of = |lines, percent| totals(&estimate(lines, percent, TaxRounding::Total));
         assert_eq!(of(vec![], "0"), Err(EstimateError::Empty));
         let second = vec![line("1", 5), line("0", 5)];

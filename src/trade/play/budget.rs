@@ -165,7 +165,7 @@ impl Budget {
         let parts = first.1.components.iter().chain(&second.1.components);
         for part in parts.filter(|part| part.source != Source::Repeatability) {
             match rows.iter_mut().find(|(source, _)| *source == part.source) {
-                Some((_, kept)) => kept.u = kept.u.max(part.u.mm()),
+                Some((_, saved)) => saved.u = saved.u.max(part.u.mm()),
                 None => rows.push((part.source, known(part.u.mm()))),
             }
         }

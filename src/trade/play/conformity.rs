@@ -2,7 +2,7 @@
 
 use super::budget::Budget;
 use super::limit::Limit;
-use super::series::{Mark, ReadingSet};
+use super::series::{ReadingFlag, ReadingSet};
 use super::uncertainty::{Guarded, guarded};
 use super::way::Difference;
 use crate::units::Length;
@@ -41,7 +41,7 @@ pub enum WhyNot {
     /// Method, place, rig or force differs.
     Way(Difference),
     /// The reading is no play of this bearing.
-    Mark(Mark),
+    ReadingFlag(ReadingFlag),
 }
 
 /// What a set says against a limit.
@@ -153,7 +153,7 @@ impl Conformity {
 /// ISO 14253-1:2017 for the rule, JCGM 106:2012 for the probability.
 pub fn compare(set: &ReadingSet, budget: &Budget, limit: &Limit) -> Conformity {
     if let Some(mark) = set.refusal() {
-        return Conformity::NoComparison(WhyNot::Mark(mark));
+        return Conformity::NoComparison(WhyNot::ReadingFlag(mark));
     }
     let differs = set.way().and_then(|way| way.differs_from(&limit.way));
     if let Some(difference) = differs {

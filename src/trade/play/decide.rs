@@ -20,7 +20,7 @@
 //! The rule for the dial: what is proven over in any set or in both together is REPLACE; two sets
 //! speak by their mean, and one that is over by more than its rig can be wrong is not cancelled by
 //! the other; a set that cannot be compared does not speak. A dial that was not used, or
-//! not compared with the limit of the card, is a test that is missing and leaves it at WATCH, as
+//! not compared with the limit of the spec, is a test that is missing and leaves it at WATCH, as
 //! does every other test without which nothing is kept.
 
 use super::conformity::{Comparison, Conformity, WhyNot};
@@ -206,7 +206,7 @@ fn felt_or_heard(answer: Answer, reason: Reason, test: Test) -> Option<Finding> 
     }
 }
 
-/// What the dial says: each set that was compared, both together, and the card that was not.
+/// What the dial says: each set that was compared, both together, and the spec that was not.
 fn dialled(evidence: &Evidence) -> Vec<Finding> {
     let compared: Vec<&Conformity> = evidence.sets.iter().filter(|s| s.is_compared()).collect();
     if compared.is_empty() {
@@ -221,7 +221,7 @@ fn dialled(evidence: &Evidence) -> Vec<Finding> {
         (None, Some(joined)) => both(&compared, joined),
         (None, None) => compared.iter().map(|set| spoken(set, 1)).collect(),
     };
-    let apart = evidence.card_apart.map(Reason::NoComparison);
+    let apart = evidence.spec_apart.map(Reason::NoComparison);
     findings.extend(apart.map(|why| (Decision::Watch, why)));
     findings
 }
@@ -328,7 +328,7 @@ fn not_done(evidence: &Evidence) -> Vec<Test> {
     let missing = [
         (
             Test::Dial,
-            evidence.card_apart.is_some() || !evidence.sets.iter().any(Conformity::is_compared),
+            evidence.spec_apart.is_some() || !evidence.sets.iter().any(Conformity::is_compared),
         ),
         (Test::SecondSet, lacks_second_set(&evidence.sets)),
         (Test::Hand, evidence.roughness == Answer::NotDone),

@@ -217,11 +217,11 @@ impl Dial {
     /// The ways that the needle may have gone from push to pull, the shortest three first: how
     /// many whole turns beside the readings, and the play that it would be.
     pub fn ways(&self, round: Round) -> Vec<(i32, Length)> {
-        let told = |turns| {
+        let recorded = |turns| {
             let turns = Some(turns);
             Some((turns?, self.play(Round { turns, ..round }).ok()?))
         };
-        let mut ways: Vec<_> = (-2..=2).filter_map(told).collect();
+        let mut ways: Vec<_> = (-2..=2).filter_map(recorded).collect();
         ways.order_by(|a, b| a.1.mm().total_cmp(&b.1.mm()));
         ways.dedup_by(|a, b| (a.1.mm() - b.1.mm()).abs() < 1e-9);
         ways.truncate(3);
@@ -276,18 +276,18 @@ mod tests {
     }
 
     #[test]
-    fn a_dial_is_told_in_the_unit_of_its_divisions() {
+    fn a_dial_is_reported_in_the_unit_of_its_divisions() {
         let reader = Format {
             system: System::Us,
             decimal: DecimalMark::Dot,
         };
-        let told = |dial: Dial| {
+        let recorded = |dial: Dial| {
             let format = reader.first_in(dial.system());
             format.length(dial.worth(at(5.0)), 3).line()
         };
-        assert_eq!(told(Dial::HUNDREDTH_MM), "0.050\u{a0}mm");
-        assert_eq!(told(Dial::THOU), "0.0050\u{a0}in");
-        assert_eq!(told(Dial::HALF_THOU), "0.0025\u{a0}in");
+        assert_eq!(recorded(Dial::HUNDREDTH_MM), "0.050\u{a0}mm");
+        assert_eq!(recorded(Dial::THOU), "0.0050\u{a0}in");
+        assert_eq!(recorded(Dial::HALF_THOU), "0.0025\u{a0}in");
     }
 
     #[test]
@@ -333,15 +333,15 @@ mod tests {
             dial.play(round),
             Err(RoundError::AskTurns { shortest: at(26.0) })
         );
-        let told = |turns| {
+        let recorded = |turns| {
             dial.play(Round {
                 turns: Some(turns),
                 ..round
             })
         };
-        assert_eq!(told(0).unwrap(), dial.worth(at(26.0)));
-        assert_eq!(told(1).unwrap(), dial.worth(at(126.0)));
-        assert_eq!(told(-1).unwrap(), dial.worth(at(74.0)));
+        assert_eq!(recorded(0).unwrap(), dial.worth(at(26.0)));
+        assert_eq!(recorded(1).unwrap(), dial.worth(at(126.0)));
+        assert_eq!(recorded(-1).unwrap(), dial.worth(at(74.0)));
         let ways = dial.ways(round);
         let divisions = ways
             .iter()
@@ -360,11 +360,11 @@ mod tests {
         let round = Round::of_two(at(0.0), at(81.0));
         let shortest = at(19.0);
         assert_eq!(lever.play(round), Err(RoundError::AskTurns { shortest }));
-        let told = Round {
+        let recorded = Round {
             turns: Some(0),
             ..round
         };
-        assert!((lever.play(told).unwrap().mm() - 0.162).abs() < 1e-12);
+        assert!((lever.play(recorded).unwrap().mm() - 0.162).abs() < 1e-12);
         for dial in [Dial::HUNDREDTH_MM, Dial::THOU, Dial::HALF_THOU] {
             assert!(dial.play(Round::zeroed(at(19.0))).is_ok());
         }

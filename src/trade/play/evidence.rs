@@ -97,7 +97,7 @@ impl Evidence {
         Self {
             sets: Vec::new(),
             joined: None,
-            card_apart: None,
+            spec_apart: None,
             roughness: Answer::NotDone,
             noise: Answer::NotDone,
             felt: None,
@@ -120,7 +120,7 @@ pub struct Evidence {
     pub joined: Option<Conformity>,
     /// Why no set was compared with the manufacturer's limit, where there is one and the default
     /// limit stood in for it.
-    pub card_apart: Option<WhyNot>,
+    pub spec_apart: Option<WhyNot>,
     /// Roughness felt when it is turned by hand.
     pub roughness: Answer,
     /// Noise that comes from this bearing.

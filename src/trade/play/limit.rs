@@ -62,7 +62,7 @@ impl Limit {
         ..Self::HOUSE
     };
 
-    /// The limit that a card of the manufacturer gives.
+    /// The limit that a spec of the manufacturer gives.
     ///
     /// # Errors
     /// [`NegativeLimit`] below zero.

@@ -17,35 +17,35 @@ pub struct Measured {
     pub budget: Budget,
     /// What they were compared with.
     pub limit: Limit,
-    /// Why that is not the limit of the manufacturer's card, where there is such a card.
+    /// Why that is not the limit of the manufacturer's spec, where there is such a spec.
     pub apart: Option<Difference>,
     /// What the comparison says.
     pub conformity: Conformity,
 }
 
-/// The limit in force for a reading taken in this way, `default` where there is no card, and how the
-/// card's way differs; a reading whose way was not recorded is compared with none.
+/// The limit in force for a reading taken in this way, `default` where there is no spec, and how the
+/// spec's way differs; a reading whose way was not recorded is compared with none.
 ///
-/// A card wins wherever its way is that of the reading. Where it is not, the default limit stays
-/// in force if its own way fits: a card for another method takes nothing away.
+/// A spec wins wherever its way is that of the reading. Where it is not, the default limit stays
+/// in force if its own way fits: a spec for another method takes nothing away.
 pub fn in_force(
-    card: Option<&Limit>,
+    spec: Option<&Limit>,
     default: &Limit,
     way: Option<&Way>,
 ) -> (Limit, Option<Difference>) {
-    let (Some(card), Some(way)) = (card, way) else {
-        return (*card.unwrap_or(default), None);
+    let (Some(spec), Some(way)) = (spec, way) else {
+        return (*spec.unwrap_or(default), None);
     };
-    let apart = way.differs_from(&card.way);
+    let apart = way.differs_from(&spec.way);
     let falls_back = apart.is_some() && way.differs_from(&default.way).is_none();
-    (*if falls_back { default } else { card }, apart)
+    (*if falls_back { default } else { spec }, apart)
 }
 
 impl Measured {
     /// A set against the limit in force: the manufacturer's, if there is one, else `default`.
-    pub fn of(set: ReadingSet, rig: &RigFacts, card: Option<&Limit>, default: &Limit) -> Self {
+    pub fn of(set: ReadingSet, rig: &RigFacts, spec: Option<&Limit>, default: &Limit) -> Self {
         let budget = Budget::of(&set, rig);
-        let (limit, apart) = in_force(card, default, set.way());
+        let (limit, apart) = in_force(spec, default, set.way());
         let conformity = compare(&set, &budget, &limit);
         Self {
             set,
@@ -75,7 +75,7 @@ impl Measured {
     }
 
     /// The same rounds with what was said of them once.
-    pub fn told_as(self, figures: &Figures) -> Self {
+    pub fn recorded_as(self, figures: &Figures) -> Self {
         Self {
             set: self.set,
             budget: figures.budget.clone(),
@@ -102,7 +102,7 @@ pub struct Figures {
     pub budget: Budget,
     /// What it was compared with.
     pub limit: Limit,
-    /// Why that is not the limit of the manufacturer's card, where there is such a card.
+    /// Why that is not the limit of the manufacturer's spec, where there is such a spec.
     pub apart: Option<Difference>,
     /// What the comparison says.
     pub conformity: Conformity,
@@ -135,9 +135,9 @@ pub fn join(sets: &[Measured]) -> Option<Figures> {
     })
 }
 
-/// Why no set was compared with the card's limit, where there is a card and there are sets that
+/// Why no set was compared with the spec's limit, where there is a spec and there are sets that
 /// were compared with the default one.
-pub fn card_apart(sets: &[Measured]) -> Option<WhyNot> {
+pub fn spec_apart(sets: &[Measured]) -> Option<WhyNot> {
     let mut compared = sets.iter().filter(|set| set.is_compared());
     let first = compared.next()?.apart?;
     compared
@@ -150,7 +150,7 @@ mod tests {
     use super::*;
     use crate::trade::play::budget::{IndicatorError, Source};
     use crate::trade::play::dial::{Dial, Divisions, Round};
-    use crate::trade::play::series::Mark;
+    use crate::trade::play::series::ReadingFlag;
     use crate::trade::play::way::{Method, Place};
 
     const RIG: RigFacts = RigFacts {
@@ -159,13 +159,13 @@ mod tests {
         temperature: None,
     };
 
-    fn set(way: Way, pulls: &[f64], card: Option<&Limit>) -> Measured {
+    fn set(way: Way, pulls: &[f64], spec: Option<&Limit>) -> Measured {
         let rounds: Vec<_> = pulls
             .iter()
             .map(|d| Round::zeroed(Divisions::new(*d).unwrap()))
             .collect();
         let set = ReadingSet::read(Dial::HUNDREDTH_MM, way, &rounds, vec![]).unwrap();
-        Measured::of(set, &RIG, card, &Limit::HOUSE)
+        Measured::of(set, &RIG, spec, &Limit::HOUSE)
     }
 
     fn manufacturer(mm: f64, way: Way) -> Limit {
@@ -179,21 +179,21 @@ mod tests {
     };
 
     #[test]
-    fn a_card_for_another_way_leaves_the_default_limit_in_force_where_that_fits() {
+    fn a_spec_for_another_way_leaves_the_default_limit_in_force_where_that_fits() {
         let rocked = manufacturer(0.5, ROCKED);
         let pulled = set(Way::DEFAULT, &[20.0; 3], Some(&rocked));
         assert_eq!(pulled.limit, Limit::HOUSE);
         assert_eq!(pulled.conformity.code(), "proven_out");
         assert_eq!(
-            card_apart(std::slice::from_ref(&pulled)),
+            spec_apart(std::slice::from_ref(&pulled)),
             Some(WhyNot::Way(Difference::Method))
         );
-        let by_card = set(ROCKED, &[20.0; 3], Some(&rocked));
-        assert_eq!((by_card.limit, by_card.apart), (rocked, None));
-        assert_eq!(card_apart(&[pulled, by_card]), None);
+        let by_spec = set(ROCKED, &[20.0; 3], Some(&rocked));
+        assert_eq!((by_spec.limit, by_spec.apart), (rocked, None));
+        assert_eq!(spec_apart(&[pulled, by_spec]), None);
         // The default limit is axial at the pilot: a rock at the edge has no limit at all.
-        let pulled_card = manufacturer(0.05, Way::DEFAULT);
-        let rocked = set(ROCKED, &[20.0; 3], Some(&pulled_card));
+        let pulled_spec = manufacturer(0.05, Way::DEFAULT);
+        let rocked = set(ROCKED, &[20.0; 3], Some(&pulled_spec));
         assert_eq!(rocked.conformity.code(), "no_comparison");
     }
 
@@ -201,9 +201,9 @@ mod tests {
     // and the mean of both has 20/√6; the means lie 40 µm apart: 20 µm with one.
     #[test]
     fn two_sets_are_joined_by_their_mean_with_what_lies_between_them() {
-        let card = manufacturer(0.05, Way::DEFAULT);
+        let spec = manufacturer(0.05, Way::DEFAULT);
         let sets = [[4.0, 6.0, 8.0], [8.0, 10.0, 12.0]];
-        let sets = sets.map(|pulls| set(Way::DEFAULT, &pulls, Some(&card)));
+        let sets = sets.map(|pulls| set(Way::DEFAULT, &pulls, Some(&spec)));
         let joined = join(&sets).unwrap();
         assert!((joined.play.mm() - 0.08).abs() < 1e-12);
         assert_eq!(joined.cycles, 6);
@@ -229,12 +229,12 @@ mod tests {
 
     #[test]
     fn a_set_that_cannot_be_compared_does_not_speak() {
-        let card = manufacturer(0.05, Way::DEFAULT);
-        let over = set(Way::DEFAULT, &[6.0; 3], Some(&card));
+        let spec = manufacturer(0.05, Way::DEFAULT);
+        let over = set(Way::DEFAULT, &[6.0; 3], Some(&spec));
         let round = [Round::zeroed(Divisions::ZERO); 3];
-        let marks = vec![Mark::FlexNotTested];
+        let marks = vec![ReadingFlag::FlexNotTested];
         let bad = ReadingSet::read(Dial::HUNDREDTH_MM, Way::DEFAULT, &round, marks).unwrap();
-        let bad = Measured::of(bad, &RIG, Some(&card), &Limit::HOUSE);
+        let bad = Measured::of(bad, &RIG, Some(&spec), &Limit::HOUSE);
         assert_eq!(bad.conformity.code(), "no_comparison");
         assert_eq!(join(&[over, bad]), None);
     }

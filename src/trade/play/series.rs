@@ -10,7 +10,7 @@ use crate::words;
 
 words! {
     /// What was not as it should be while the set was taken. The first five forbid a comparison.
-    pub enum Mark {
+    pub enum ReadingFlag {
         /// The axle nut was slack: the rings are not clamped and the reading is no play.
         NutSlack = "nut_slack",
         /// The wheel was fitted though the way has it off.
@@ -30,7 +30,7 @@ words! {
     }
 }
 
-impl Mark {
+impl ReadingFlag {
     /// Whether a set with this mark may not be compared with any limit.
     pub const fn forbids_comparison(self) -> bool {
         matches!(
@@ -86,7 +86,7 @@ pub struct ReadingSet {
     dial: Dial,
     way: Option<Way>,
     plays: Vec<Length>,
-    marks: Vec<Mark>,
+    marks: Vec<ReadingFlag>,
     off_square: Option<Angle>,
 }
 
@@ -117,7 +117,7 @@ impl ReadingSet {
         dial: Dial,
         way: impl Into<Option<Way>>,
         rounds: &[Round],
-        mut marks: Vec<Mark>,
+        mut marks: Vec<ReadingFlag>,
     ) -> Result<Self, SeriesError> {
         if rounds.is_empty() {
             return Err(SeriesError::NoRound);
@@ -132,7 +132,7 @@ impl ReadingSet {
             .collect::<Result<_, _>>()?;
         let way = way.into();
         if way.is_none() {
-            marks.push(Mark::MethodNotRecorded);
+            marks.push(ReadingFlag::MethodNotRecorded);
         }
         Ok(Self {
             dial,
@@ -177,16 +177,16 @@ impl ReadingSet {
     }
 
     /// What was not as it should be.
-    pub fn marks(&self) -> &[Mark] {
+    pub fn marks(&self) -> &[ReadingFlag] {
         &self.marks
     }
 
     /// The first mark that forbids a comparison.
-    pub fn refusal(&self) -> Option<Mark> {
+    pub fn refusal(&self) -> Option<ReadingFlag> {
         let rig = self.way.and_then(|way| way.rig);
         let wheel_where_it_belongs = rig == Some(Rig::WheelOn);
         self.marks.iter().copied().find(|mark| match mark {
-            Mark::WheelFitted => !wheel_where_it_belongs,
+            ReadingFlag::WheelFitted => !wheel_where_it_belongs,
             other => other.forbids_comparison(),
         })
     }
@@ -355,14 +355,20 @@ mod tests {
                 .unwrap()
                 .refusal()
         };
-        assert_eq!(marked(Mark::NutSlack, Rig::CaliperUp), Some(Mark::NutSlack));
         assert_eq!(
-            marked(Mark::WheelFitted, Rig::CaliperUp),
-            Some(Mark::WheelFitted)
+            marked(ReadingFlag::NutSlack, Rig::CaliperUp),
+            Some(ReadingFlag::NutSlack)
         );
-        assert_eq!(marked(Mark::WheelFitted, Rig::WheelOn), None);
-        assert_eq!(marked(Mark::HotHub, Rig::CaliperUp), None);
-        assert_eq!(marked(Mark::NutHadBeenLoosened, Rig::CaliperUp), None);
+        assert_eq!(
+            marked(ReadingFlag::WheelFitted, Rig::CaliperUp),
+            Some(ReadingFlag::WheelFitted)
+        );
+        assert_eq!(marked(ReadingFlag::WheelFitted, Rig::WheelOn), None);
+        assert_eq!(marked(ReadingFlag::HotHub, Rig::CaliperUp), None);
+        assert_eq!(
+            marked(ReadingFlag::NutHadBeenLoosened, Rig::CaliperUp),
+            None
+        );
     }
 
     #[test]

@@ -48,9 +48,9 @@ pub struct Way {
     pub method: Method,
     /// Where the tip stands.
     pub place: Place,
-    /// What is off the car; `None` on a card that names none.
+    /// What is off the car; `None` on a spec that names none.
     pub rig: Option<Rig>,
-    /// The force that the card names, or that was used; `None` is by hand.
+    /// The force that the spec names, or that was used; `None` is by hand.
     pub force: Option<Force>,
 }
 
@@ -61,14 +61,14 @@ pub enum Difference {
     Method,
     /// Not the same place.
     Place,
-    /// The card names a rig and this was another.
+    /// The spec names a rig and this was another.
     Rig,
     /// One with a stated force and one by hand, or forces more than a tenth apart.
     Force,
 }
 
 impl Way {
-    /// The default way where the card names none: axial, by hand, at the pilot, caliper up.
+    /// The default way where the spec names none: axial, by hand, at the pilot, caliper up.
     pub const DEFAULT: Self = Self {
         method: Method::Axial,
         place: Place::Pilot,

@@ -15,7 +15,7 @@ words! {
         Dormouse = "loose_wheel",
         /// A good bearing, and a first place for the base that gives.
         Stoat = "flexing_base",
-        /// A worn bearing, and a card whose wheel torque was kept in the wrong unit.
+        /// A worn bearing, and a spec whose wheel torque was kept in the wrong unit.
         Lapwing = "unit_slip",
         /// A worn bearing, and a new hub that is bad out of its box.
         Newt = "bad_new_hub",
@@ -75,8 +75,8 @@ words! {
 }
 
 words! {
-    /// What is wrong on a card.
-    pub enum CardTrap {
+    /// What is wrong on a spec.
+    pub enum SpecTrap {
         /// The wheel torque was kept in lb-ft; its page says the same number of N·m.
         LugNutsInPoundFeet = "lug_nuts_in_pound_feet",
     }
@@ -103,8 +103,8 @@ pub struct Truth {
     pub noise: NoiseCause,
     /// Lug nuts that are loose when the car comes.
     pub loose_nuts: u8,
-    /// What is wrong on a card.
-    pub slip: Option<CardTrap>,
+    /// What is wrong on a spec.
+    pub slip: Option<SpecTrap>,
 }
 
 /// An invented car.
@@ -175,7 +175,7 @@ impl Car {
                 unseated: mm(0.03),
                 noise: NoiseCause::Bearing,
                 finish: Finish::Rough,
-                slip: Some(CardTrap::LugNutsInPoundFeet),
+                slip: Some(SpecTrap::LugNutsInPoundFeet),
                 ..SOUND
             },
             Named::Newt => Truth {

@@ -10,5 +10,5 @@ pub mod chance;
 pub mod population;
 
 pub use behave::{Hands, Hub, Rig};
-pub use car::{Car, CardTrap, Code, Named, NoiseCause, Truth};
+pub use car::{Car, Code, Named, NoiseCause, SpecTrap, Truth};
 pub use population::Population;

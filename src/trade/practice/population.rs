@@ -1,6 +1,6 @@
 //! How the cars of a garage differ: what a seed draws from.
 
-use super::car::{CardTrap, Code, NoiseCause, Truth};
+use super::car::{Code, NoiseCause, SpecTrap, Truth};
 use super::chance::Chance;
 use super::{Car, car::Finish};
 use crate::units::Length;
@@ -27,7 +27,7 @@ pub struct Population {
 }
 
 impl Population {
-    /// Where the cars of "another car" come from: half of them over the 0.05 mm of their card.
+    /// Where the cars of "another car" come from: half of them over the 0.05 mm of their spec.
     pub const GARAGE: Self = Self {
         play: Length::millimetres(0.05),
         play_spread: Length::millimetres(0.04),
@@ -74,7 +74,7 @@ impl Population {
                     NoiseCause::Nothing
                 },
                 loose_nuts: if between(0.65, 0.75) { 3 } else { 0 },
-                slip: between(0.75, 0.85).then_some(CardTrap::LugNutsInPoundFeet),
+                slip: between(0.75, 0.85).then_some(SpecTrap::LugNutsInPoundFeet),
             },
             population: *self,
             seed,

@@ -127,11 +127,11 @@ pub fn fit(series: &Series, order: Order) -> Result<Fit, Undetermined> {
 }
 
 pub(super) fn fit_heights(heights: &Heights, order: Order) -> Result<Fit, Undetermined> {
-    let kept = heights.places();
+    let saved = heights.places();
     // Taken about the first reading, so that a dial far from zero costs no digits.
-    let about = kept.first().map_or(Length::ZERO, |(_, reading)| *reading);
-    let readings: Vec<f64> = kept.iter().map(|(_, r)| r.minus(about).mm()).collect();
-    let angles: Vec<f64> = kept.iter().map(|(angle, _)| radians(*angle)).collect();
+    let about = saved.first().map_or(Length::ZERO, |(_, reading)| *reading);
+    let readings: Vec<f64> = saved.iter().map(|(_, r)| r.minus(about).mm()).collect();
+    let angles: Vec<f64> = saved.iter().map(|(angle, _)| radians(*angle)).collect();
     let needed = order.unknowns();
     let solved = solve(design(&angles, order), &readings)
         .map_err(|Deficient { rank }| Undetermined::Rank { rank, needed })?;
@@ -139,7 +139,7 @@ pub(super) fn fit_heights(heights: &Heights, order: Order) -> Result<Fit, Undete
         let condition = solved.condition;
         return Err(Undetermined::Bunched { condition });
     }
-    let size = kept.iter().fold(Length::ZERO, |a, (_, r)| a.max(r.abs()));
+    let size = saved.iter().fold(Length::ZERO, |a, (_, r)| a.max(r.abs()));
     let of_one = of_one_reading(&solved, heights.division());
     let at = |index: usize| {
         let unknown = solved.unknowns.get(index).copied().unwrap_or(0.0);

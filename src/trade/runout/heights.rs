@@ -47,6 +47,6 @@ impl Heights {
 
 impl From<&Series> for Heights {
     fn from(series: &Series) -> Self {
-        Self::new(series.kept().collect(), series.dial().graduation())
+        Self::new(series.saved().collect(), series.dial().graduation())
     }
 }

@@ -24,7 +24,7 @@ pub enum IndexError {
 
 /// What the positions are told from.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Told {
+pub enum MeasuredAs {
     /// Hub and rotor, each by itself and both at the same radius (`geometry::scaled_by_radius`).
     Apart {
         /// The hub's own wobble.
@@ -108,17 +108,17 @@ impl Studs {
 ///
 /// # Source
 /// Two linear equations in two arrows; `tests/reference/03_runout.json` has it by brute force.
-pub fn positions(told: &Told, studs: Studs) -> Result<Vec<Position>, IndexError> {
+pub fn positions(told: &MeasuredAs, studs: Studs) -> Result<Vec<Position>, IndexError> {
     let mut positions = Vec::with_capacity(usize::from(studs.0));
     for stud in 0..studs.0 {
         let wobble = match told {
-            Told::Apart { hub, rotor } => hub.plus(&rotor.turned(studs.angle(stud))),
-            Told::OnHub { hub, rotor } => {
+            MeasuredAs::Apart { hub, rotor } => hub.plus(&rotor.turned(studs.angle(stud))),
+            MeasuredAs::OnHub { hub, rotor } => {
                 let on = (stud + studs.0 - rotor.0 % studs.0) % studs.0;
                 let of_hub = Turn::between(studs, on, 0).of(hub);
                 rotor.1.turned(studs.angle(on)).plus(&of_hub)
             }
-            Told::Assembled { one, other } => {
+            MeasuredAs::Assembled { one, other } => {
                 let between = Turn::between(studs, one.0, other.0);
                 let whole = between.inverse()?;
                 let from_one = Turn::between(studs, stud, other.0).times(whole);
@@ -237,7 +237,7 @@ mod tests {
         let studs = Studs::new(5).unwrap();
         let (one, other) = ((1, arrow(0.03, 10.0)), (6, arrow(0.02, 50.0)));
         assert_eq!(separate(studs, one, other), Err(IndexError::SamePosition));
-        let told = Told::Assembled { one, other };
+        let told = MeasuredAs::Assembled { one, other };
         assert_eq!(positions(&told, studs), Err(IndexError::SamePosition));
     }
 
@@ -257,9 +257,9 @@ mod tests {
     fn a_hub_and_the_rotor_on_it_tell_every_position() {
         let studs = Studs::new(5).unwrap();
         let (hub, rotor) = (arrow(0.04, 30.0), arrow(0.025, 200.0));
-        let apart = positions(&Told::Apart { hub, rotor }, studs).unwrap();
+        let apart = positions(&MeasuredAs::Apart { hub, rotor }, studs).unwrap();
         let on = (2, hub.plus(&rotor.turned(studs.angle(2))));
-        let told = positions(&Told::OnHub { hub, rotor: on }, studs).unwrap();
+        let told = positions(&MeasuredAs::OnHub { hub, rotor: on }, studs).unwrap();
         for (one, other) in apart.iter().zip(&told) {
             assert_eq!(one.stud, other.stud);
             let apart = one.wobble.amplitude().minus(other.wobble.amplitude());
@@ -290,7 +290,7 @@ mod tests {
     fn two_positions_foretell_themselves_as_sure_as_they_were_read() {
         let studs = Studs::new(4).unwrap();
         let (one, other) = ((0, arrow(0.03, 10.0)), (1, arrow(0.02, 200.0)));
-        let told = positions(&Told::Assembled { one, other }, studs).unwrap();
+        let told = positions(&MeasuredAs::Assembled { one, other }, studs).unwrap();
         let at = |stud| told.iter().find(|p| p.stud == stud).unwrap().wobble;
         for (stud, read) in [one, other] {
             assert!((at(stud).amplitude().mm() - read.amplitude().mm()).abs() < 1e-12);

@@ -37,7 +37,7 @@ pub struct OtherSurface {
 }
 
 impl RunoutLimit {
-    /// The limit that a card of the manufacturer gives.
+    /// The limit that a spec of the manufacturer gives.
     ///
     /// # Errors
     /// [`NegativeLimit`] below zero.

@@ -27,7 +27,7 @@ pub mod thickness;
 pub use advice::{Known, Next, next};
 pub use arrow::Arrow;
 pub use harmonics::{Fit, Order, Undetermined, best_fit, fit};
-pub use index::{IndexError, Position, Studs, Told, positions, separate};
+pub use index::{IndexError, MeasuredAs, Position, Studs, positions, separate};
 pub use limit::{OtherSurface, RunoutLimit, Surface, compare, reach};
 pub use moves::Moves;
 pub use reach::{NoUncertainty, Reach};

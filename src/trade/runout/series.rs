@@ -41,7 +41,7 @@ pub enum SeriesError {
     /// One reading has nothing to be compared with.
     TooFew {
         /// How many count.
-        kept: usize,
+        saved: usize,
         /// How many are needed.
         needed: usize,
     },
@@ -84,24 +84,24 @@ impl Series {
         if let Some(index) = spots.iter().position(off) {
             return Err(SeriesError::OffTheDial { index });
         }
-        Self::told_on(dial, spots)
+        Self::continued_on(dial, spots)
     }
 
     /// The same for needles that are told on by whole turns from the first place.
     ///
     /// # Errors
     /// [`SeriesError`] for too few that count, or too many.
-    pub fn told_on(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesError> {
+    pub fn continued_on(dial: Dial, spots: Vec<Spot>) -> Result<Self, SeriesError> {
         // One more than there are places: the first read again shows whether the rig held.
         if spots.len() > usize::from(MOST_PLACES) + 1 {
             let given = spots.len();
             return Err(SeriesError::TooMany { given });
         }
         let series = Self { dial, spots };
-        let kept = series.kept().count();
-        if kept < FEWEST_READINGS {
+        let saved = series.saved().count();
+        if saved < FEWEST_READINGS {
             let needed = FEWEST_READINGS;
-            return Err(SeriesError::TooFew { kept, needed });
+            return Err(SeriesError::TooFew { saved, needed });
         }
         Ok(series)
     }
@@ -133,7 +133,7 @@ impl Series {
     }
 
     /// The readings that count, with their worth.
-    pub fn kept(&self) -> impl Iterator<Item = (Angle, Length)> + '_ {
+    pub fn saved(&self) -> impl Iterator<Item = (Angle, Length)> + '_ {
         self.spots
             .iter()
             .filter(|spot| spot.left_out.is_none())
@@ -142,7 +142,7 @@ impl Series {
 
     /// Total indicator reading: the largest less the smallest reading that counts.
     pub fn tir(&self) -> Length {
-        let readings = || self.kept().map(|(_, reading)| reading);
+        let readings = || self.saved().map(|(_, reading)| reading);
         let first = readings().next().unwrap_or(Length::ZERO);
         let highest = readings().fold(first, Length::max);
         highest.minus(readings().fold(first, Length::min))
@@ -150,15 +150,15 @@ impl Series {
 
     /// Arithmetic mean of the readings that count.
     pub fn mean(&self) -> Length {
-        let sum = self.kept().fold(Length::ZERO, |sum, (_, r)| sum.plus(r));
-        sum.times(1.0 / count(self.kept().count()))
+        let sum = self.saved().fold(Length::ZERO, |sum, (_, r)| sum.plus(r));
+        sum.times(1.0 / count(self.saved().count()))
     }
 
     /// How far the needle came back beside where it was, if a place was read again.
     pub fn closure(&self) -> Option<Length> {
-        let kept: Vec<_> = self.kept().collect();
-        let apart = kept.iter().enumerate().flat_map(|(index, one)| {
-            let later = kept.iter().skip(index + 1);
+        let saved: Vec<_> = self.saved().collect();
+        let apart = saved.iter().enumerate().flat_map(|(index, one)| {
+            let later = saved.iter().skip(index + 1);
             later
                 .filter(|other| is_same_place(one.0, other.0))
                 .map(|other| other.1.minus(one.1).abs())

@@ -48,7 +48,7 @@ fn no_reading_and_no_angle_is_anything_but_a_number() {
 #[test]
 fn one_reading_is_no_series() {
     let read = |spots: &[Spot]| Series::read(Dial::THOU, spots.to_vec());
-    let fault = |kept| Err(SeriesError::TooFew { kept, needed: 2 });
+    let fault = |saved| Err(SeriesError::TooFew { saved, needed: 2 });
     assert_eq!(read(&[]), fault(0));
     let out = Spot {
         left_out: Some(LeftOut::StudHole),
@@ -139,10 +139,10 @@ fn places_bunched_together_are_refused() {
 
 #[test]
 fn readings_that_agree_have_no_high_spot_and_are_as_true_as_the_dial() {
-    let told = shape(&equal(&[3.0; 8])).unwrap();
-    assert_eq!(told.form, Form::True);
-    assert_eq!(told.high_spot, None);
-    assert_eq!(told.fit.first.sure_to(), None);
+    let recorded = shape(&equal(&[3.0; 8])).unwrap();
+    assert_eq!(recorded.form, Form::True);
+    assert_eq!(recorded.high_spot, None);
+    assert_eq!(recorded.fit.first.sure_to(), None);
     assert_eq!(equal(&[3.0; 8]).tir(), Length::ZERO);
 }
 
@@ -160,9 +160,11 @@ fn a_stud_hole_marked_out_leaves_the_others() {
 
 #[track_caller]
 fn looks(needles: &[f64], form: Form, high_spot: Option<f64>) {
-    let told = shape(&equal(needles)).unwrap();
-    assert_eq!(told.form, form);
-    let high = told.high_spot.map(|spot| spot.in_unit(AngleUnit::Degree));
+    let recorded = shape(&equal(needles)).unwrap();
+    assert_eq!(recorded.form, form);
+    let high = recorded
+        .high_spot
+        .map(|spot| spot.in_unit(AngleUnit::Degree));
     match (high, high_spot) {
         (Some(high), Some(known)) => assert!((high - known).abs() < 5.0, "{high}"),
         (high, known) => assert_eq!(high, known),
@@ -196,10 +198,10 @@ fn each_shape_is_named() {
 fn a_burr_on_a_wobble_is_still_found() {
     let mut needles = wave(12, 1.0, 4.0);
     needles[5] += 6.0;
-    let told = shape(&equal(&needles)).unwrap();
-    assert_eq!(told.form, Form::Bump);
-    assert!((told.high_spot.unwrap().in_unit(AngleUnit::Degree) - 150.0).abs() < 1e-9);
-    assert!((told.stands_out.unwrap().mm() - 0.06).abs() < 0.01);
+    let recorded = shape(&equal(&needles)).unwrap();
+    assert_eq!(recorded.form, Form::Bump);
+    assert!((recorded.high_spot.unwrap().in_unit(AngleUnit::Degree) - 150.0).abs() < 1e-9);
+    assert!((recorded.stands_out.unwrap().mm() - 0.06).abs() < 0.01);
 }
 
 // GUM 5.1: with n equal steps each part of a wave has the variance 2 u² / n.
@@ -236,7 +238,7 @@ fn a_wobble_below_its_own_uncertainty_does_not_say_where_it_is() {
 fn the_fit_is_drawn_where_the_readings_were() {
     let series = equal(&[10.0, 12.0, 9.0, 4.0, 2.0, 3.0, 6.0, 8.0]);
     let fit = fit(&series, Order::Second).unwrap();
-    for ((angle, reading), residual) in series.kept().zip(&fit.residuals) {
+    for ((angle, reading), residual) in series.saved().zip(&fit.residuals) {
         assert!((fit.at(angle).plus(*residual).mm() - reading.mm()).abs() < 1e-12);
     }
     assert!(fit.without_wobble() < series.tir());

@@ -6,13 +6,13 @@
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
-use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
-use crate::trade::wheel_end::row::moves;
-use crate::trade::wheel_end::spec::If::{
+use crate::trade::wheel_end::planned::If::{
     AtCar, Bar, Blocked, Braked, InAir, NotBar, NotOpened, NotReleased, OnGround, Opened, PlayFelt,
     Released, Sensor,
 };
-use crate::trade::wheel_end::spec::{Place, place};
+use crate::trade::wheel_end::planned::{Place, place};
+use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
+use crate::trade::wheel_end::row::moves;
 use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
 use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Strip, Tighten};
 use crate::trade::wheel_end::step::SetName;
@@ -22,13 +22,13 @@ use crate::trade::wheel_end::steps::Step;
 pub(super) const SHOVE_AXLE_NUT: u8 = 7;
 
 pub(super) static BOLTED_DRIVEN: WheelEnd = WheelEnd {
-    cards: &[
-        place(Step::CardAxleNut),
-        place(Step::CardHubBolts),
-        place(Step::CardBracketBolts),
-        place(Step::CardCaliperPins),
-        place(Step::CardLugNuts),
-        place(Step::CardPlayLimit),
+    specs: &[
+        place(Step::SpecAxleNut),
+        place(Step::SpecHubBolts),
+        place(Step::SpecBracketBolts),
+        place(Step::SpecCaliperPins),
+        place(Step::SpecLugNuts),
+        place(Step::SpecPlayLimit),
     ],
     kit: &[
         KitItem::Hub,
@@ -106,7 +106,7 @@ pub(super) const MEASURE_AGAIN: &[Place] = &[
 /// From the staked nut to the hub out of its knuckle. Where its wheel held the shaft, the car stood
 /// on it: it is shoved again on its stand before the wheel and the nut come off.
 const REMOVE: &[Place] = &[
-    place(Step::CardAxleNut).only(&[AtCar]).under(Strip),
+    place(Step::SpecAxleNut).only(&[AtCar]).under(Strip),
     place(Step::LoosenAxleNut).only(&[NotBar]),
     place(Step::Shove)
         .only(&[NotBar])
@@ -132,16 +132,16 @@ const INSTALL: &[Place] = &[
     place(Step::Seat),
     place(Step::Offer),
     place(Step::RouteSensor).only(&[Sensor]),
-    place(Step::CardHubBolts).only(&[AtCar]).under(Tighten),
+    place(Step::SpecHubBolts).only(&[AtCar]).under(Tighten),
     place(Step::TurnHubBolts),
     place(Step::RotorOn).only(&[NotBar]),
     place(Step::BracketOn).only(&[NotBar]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[NotBar, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[NotBar]),
     place(Step::CaliperOn).only(&[NotBar]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[NotBar, AtCar])
         .under(Tighten),
     place(Step::Pedal).only(&[NotBar]),
@@ -149,7 +149,7 @@ const INSTALL: &[Place] = &[
     place(Step::NutFirst).only(&[OnGround]),
     place(Step::WheelOn).only(&[OnGround]),
     place(Step::Lower).only(&[OnGround]).needs(&[]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[OnGround, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[OnGround]),
@@ -194,12 +194,12 @@ pub(super) const CLOSE: &[Place] = &[
     place(Step::ProveResult).only(&[Blocked]),
     place(Step::Stake).only(&[Bar]).alone(),
     place(Step::BracketOn).only(&[Bar]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[Bar, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[Bar]),
     place(Step::CaliperDown),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Bar, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins),
@@ -209,7 +209,7 @@ pub(super) const CLOSE: &[Place] = &[
     place(Step::SetBrake).only(&[Released]),
     place(Step::WheelOn).only(&[InAir]),
     place(Step::Lower).only(&[InAir]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[InAir, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[InAir]),
@@ -223,7 +223,7 @@ pub(super) const CLOSE: &[Place] = &[
 pub(super) const PUT_BACK: &[Place] = &[
     place(Step::Lower).only(&[NotOpened]).needs(&[]),
     place(Step::CaliperDown).only(&[Opened]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Opened, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Opened]),
@@ -232,7 +232,7 @@ pub(super) const PUT_BACK: &[Place] = &[
     place(Step::WheelOn).only(&[Opened]),
     place(Step::Lower).only(&[Opened, InAir]),
     place(Step::Lower).only(&[Opened, OnGround]).needs(&[]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[Opened, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[Opened]),

@@ -8,11 +8,11 @@ use crate::trade::play::Limit;
 use crate::trade::wheel_end::bolted_driven::{LOOK, MEASURE_AGAIN};
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
-use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
-use crate::trade::wheel_end::spec::If::{
+use crate::trade::wheel_end::planned::If::{
     AtCar, Blocked, Braked, Disc, Drum, NoSensor, NotOpened, NotReleased, Opened, Released, Sensor,
 };
-use crate::trade::wheel_end::spec::{Place, place};
+use crate::trade::wheel_end::planned::{Place, place};
+use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
 use crate::trade::wheel_end::step::Check;
 use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
 use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Tighten};
@@ -20,12 +20,12 @@ use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static BOLTED_FREE: WheelEnd = WheelEnd {
-    cards: &[
-        place(Step::CardHubBolts),
-        place(Step::CardBracketBolts).only(&[Disc]),
-        place(Step::CardCaliperPins).only(&[Disc]),
-        place(Step::CardLugNuts),
-        place(Step::CardPlayLimit),
+    specs: &[
+        place(Step::SpecHubBolts),
+        place(Step::SpecBracketBolts).only(&[Disc]),
+        place(Step::SpecCaliperPins).only(&[Disc]),
+        place(Step::SpecLugNuts),
+        place(Step::SpecPlayLimit),
     ],
     kit: &[
         KitItem::Hub,
@@ -97,7 +97,7 @@ const INSTALL: &[Place] = &[
     place(Step::Seat),
     place(Step::Offer),
     place(Step::RouteSensor).only(&[Sensor]),
-    place(Step::CardHubBolts).only(&[AtCar]).under(Tighten),
+    place(Step::SpecHubBolts).only(&[AtCar]).under(Tighten),
     place(Step::TurnHubBolts),
     place(Step::RotorOn).only(&[Disc]).alone(),
 ];
@@ -137,12 +137,12 @@ const CLOSE: &[Place] = &[
     place(Step::ProveSpin),
     place(Step::ProveResult).only(&[Blocked]),
     place(Step::BracketOn).only(&[Disc]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[Disc]),
     place(Step::CaliperDown).only(&[Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Disc]),
@@ -152,7 +152,7 @@ const CLOSE: &[Place] = &[
     place(Step::SetBrake).only(&[Released]),
     place(Step::WheelOn),
     place(Step::Lower).needs(&[]),
-    place(Step::CardLugNuts).only(&[AtCar]).under(Tighten),
+    place(Step::SpecLugNuts).only(&[AtCar]).under(Tighten),
     place(Step::TurnLugNuts),
 ];
 
@@ -160,7 +160,7 @@ const CLOSE: &[Place] = &[
 const PUT_BACK: &[Place] = &[
     place(Step::Lower).only(&[NotOpened]).needs(&[]),
     place(Step::CaliperDown).only(&[Opened, Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Opened, Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Opened, Disc]),
@@ -170,7 +170,7 @@ const PUT_BACK: &[Place] = &[
     place(Step::SetBrake).only(&[Opened, Released]),
     place(Step::WheelOn).only(&[Opened]),
     place(Step::Lower).only(&[Opened]).needs(&[]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[Opened, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[Opened]),

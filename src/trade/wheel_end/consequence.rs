@@ -10,7 +10,9 @@ use crate::trade::play::{Felt, StopSign};
 use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::plan::Plan;
 use crate::trade::wheel_end::row::Car;
-use crate::trade::wheel_end::step::{Change, Check, Choice, Form, Phase, StepKey, StepSpec, When};
+use crate::trade::wheel_end::step::{
+    Change, Check, Choice, Form, Phase, PlannedStep, StepKey, When,
+};
 use crate::trade::wheel_end::steps::Step;
 
 /// One answer to a question, or to one row of a list.
@@ -250,26 +252,26 @@ fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static 
 
 /// Whether a step stays open on some answer, so that no work after it may begin before it is
 /// settled.
-pub fn is_guard(spec: &StepSpec) -> bool {
-    let row = spec.key.step.row();
+pub fn is_guard(planned: &PlannedStep) -> bool {
+    let row = planned.key.step.row();
     let holds = |follows: &[Consequence]| follows.contains(&Holds(Scope::Here));
-    let rows = match &spec.form {
+    let rows = match &planned.form {
         Form::Checks(checks) => checks
             .iter()
-            .any(|check| stays_open(spec.key, Given::Row(*check, Answer::No))),
+            .any(|check| stays_open(planned.key, Given::Row(*check, Answer::No))),
         Form::Choice(picks) => picks
             .iter()
-            .any(|pick| stays_open(spec.key, Given::Picked(*pick))),
+            .any(|pick| stays_open(planned.key, Given::Picked(*pick))),
         _ => false,
     };
     holds(row.no) || rows || holds(row.not_done)
 }
 
 /// Whether a step is work on the car or a look at it, and not only something that is recorded.
-pub fn is_work(spec: &StepSpec) -> bool {
-    !matches!(spec.phase, Phase::LookBack)
+pub fn is_work(planned: &PlannedStep) -> bool {
+    !matches!(planned.phase, Phase::LookBack)
         && matches!(
-            spec.form,
+            planned.form,
             Form::Do
                 | Form::Ask
                 | Form::Checks(_)
@@ -280,41 +282,41 @@ pub fn is_work(spec: &StepSpec) -> bool {
                 | Form::Turn(_)
                 | Form::Result
         )
-        && spec.key.step.row().car != Some(Car::Waits)
+        && planned.key.step.row().car != Some(Car::Waits)
 }
 
 /// Whether a step reads the dial before the work, or after it where the question is asked after it.
-fn is_read(question: StepKey, spec: &StepSpec) -> bool {
+fn is_read(question: StepKey, planned: &PlannedStep) -> bool {
     let when = if is_after(question.step) {
         When::After
     } else {
         When::Before
     };
-    matches!(spec.form, Form::Round(set, _) if set.when == when)
+    matches!(planned.form, Form::Round(set, _) if set.when == when)
 }
 
 /// Whether a step is done at what its wheel covers.
-fn is_behind_the_wheel(spec: &StepSpec) -> bool {
+fn is_behind_the_wheel(planned: &PlannedStep) -> bool {
     use ItemKind::{AxleNut, LugNuts, ParkingBrake, Stake, Wheel};
     let in_reach = |group| matches!(group, Wheel | LugNuts | Stake | AxleNut | ParkingBrake);
     let covered = |change: &Change| change.to < ItemState::ByHand && !in_reach(change.group);
-    spec.key.step.row().behind_the_wheel || spec.changes.iter().any(covered)
+    planned.key.step.row().behind_the_wheel || planned.changes.iter().any(covered)
 }
 
 impl Scope {
     /// Whether a step waits while `question` has an answer of this scope.
-    pub fn covers(self, question: StepKey, spec: &StepSpec) -> bool {
-        let here = question.corner.is_none() || question.corner == spec.key.corner;
-        let loosens = spec.changes.iter().any(|change| change.to.is_loose());
-        let car = spec.key.step.row().car;
+    pub fn covers(self, question: StepKey, planned: &PlannedStep) -> bool {
+        let here = question.corner.is_none() || question.corner == planned.key.corner;
+        let loosens = planned.changes.iter().any(|change| change.to.is_loose());
+        let car = planned.key.step.row().car;
         match self {
             Self::Here => false,
             Self::Drive => car == Some(Car::Drives),
-            Self::Loosen => loosens && !matches!(spec.phase, Phase::Fit | Phase::Tighten),
-            Self::Repair => spec.phase == Phase::Strip && is_work(spec),
-            Self::Dial => here && is_read(question, spec),
-            Self::Bare => here && (is_behind_the_wheel(spec) || is_read(question, spec)),
-            Self::Move => matches!(car, Some(Car::Moves | Car::Leaves)) && spec.key != question,
+            Self::Loosen => loosens && !matches!(planned.phase, Phase::Fit | Phase::Tighten),
+            Self::Repair => planned.phase == Phase::Strip && is_work(planned),
+            Self::Dial => here && is_read(question, planned),
+            Self::Bare => here && (is_behind_the_wheel(planned) || is_read(question, planned)),
+            Self::Move => matches!(car, Some(Car::Moves | Car::Leaves)) && planned.key != question,
             Self::HandOver => car == Some(Car::Leaves),
         }
     }

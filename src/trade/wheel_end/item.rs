@@ -66,7 +66,7 @@ words! {
 }
 
 impl ItemKind {
-    /// Whether the item is a fastener with a spec card of its own.
+    /// Whether the item is a fastener with a spec spec of its own.
     pub const fn is_fastener(self) -> bool {
         matches!(
             self,
@@ -117,9 +117,9 @@ words! {
         Loosened = "loosened",
         /// In by hand.
         ByHand = "by_hand",
-        /// At its first stage, not yet at its card.
+        /// At its first stage, not yet at its spec.
         Snug = "snug",
-        /// At its card, or refitted.
+        /// At its spec, or refitted.
         Done = "done",
     }
 }

@@ -1,15 +1,15 @@
 //! A kind of wheel end as a value: another kind is one more value in a file of its own.
 
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::bolted_driven::BOLTED_DRIVEN;
 use crate::trade::wheel_end::bolted_free::BOLTED_FREE;
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::plan::{CornerPlan, Plan};
+use crate::trade::wheel_end::planned::{Place, asked};
 use crate::trade::wheel_end::pressed::PRESSED;
-use crate::trade::wheel_end::spec::{Place, asked};
 use crate::trade::wheel_end::spindle_hub::SPINDLE_HUB;
-use crate::trade::wheel_end::step::{Form, StepKey, StepSpec};
+use crate::trade::wheel_end::step::{Form, PlannedStep, StepKey};
 use crate::trade::wheel_end::steps::Step;
 use crate::trade::wheel_end::tapered::TAPERED;
 use crate::words;
@@ -46,7 +46,7 @@ words! {
 /// One kind of wheel end: what it is made of, what it needs, and the order of its steps.
 pub struct WheelEnd {
     /// The specs that it needs, in the order in which they are looked up.
-    pub(super) cards: &'static [Place],
+    pub(super) specs: &'static [Place],
     /// What has to be in the van.
     pub kit: &'static [KitItem],
     /// How many there are of the items of which there are several.
@@ -112,13 +112,13 @@ impl Kind {
 
 impl WheelEnd {
     /// The specs that it needs, each with the step that asks for it.
-    pub fn cards(&self, plan: &Plan) -> Vec<(Step, CardItem)> {
-        let asked = asked(self.cards, plan, None).into_iter();
-        let card = |spec: StepSpec| match spec.form {
-            Form::Card(item) => Some((spec.key.step, item)),
+    pub fn specs(&self, plan: &Plan) -> Vec<(Step, SpecItem)> {
+        let asked = asked(self.specs, plan, None).into_iter();
+        let spec = |planned: PlannedStep| match planned.form {
+            Form::Spec(item) => Some((planned.key.step, item)),
             _ => None,
         };
-        asked.filter_map(card).collect()
+        asked.filter_map(spec).collect()
     }
 
     /// How many items of a group there are, by what was noted of the vehicle; the usual number
@@ -134,7 +134,7 @@ impl WheelEnd {
     /// The steps that open it again to measure the new part once more.
     pub fn reopening(&self, plan: &Plan, at: &CornerPlan) -> Vec<StepKey> {
         let asked = asked(self.reopen, plan, Some(at)).into_iter();
-        asked.map(|spec| spec.key).collect()
+        asked.map(|planned| planned.key).collect()
     }
 }
 
@@ -145,9 +145,9 @@ mod tests {
     #[test]
     fn the_specs_of_a_kind_are_asked_by_steps_that_ask_for_a_spec() {
         for kind in Kind::ALL {
-            for place in kind.wheel_end().cards {
+            for place in kind.wheel_end().specs {
                 let form = &place.step.row().form;
-                assert!(matches!(form, Form::Card(_)), "{kind:?} {:?}", place.step);
+                assert!(matches!(form, Form::Spec(_)), "{kind:?} {:?}", place.step);
             }
         }
     }

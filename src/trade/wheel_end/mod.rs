@@ -7,12 +7,12 @@ mod item;
 mod kind;
 mod mishap;
 mod plan;
+mod planned;
 mod pressed;
 mod procedure;
 mod road;
 mod row;
 mod shown;
-mod spec;
 mod spindle_hub;
 mod step;
 mod steps;
@@ -25,13 +25,13 @@ pub use item::{Item, ItemKind, ItemState, items};
 pub use kind::{Kind, KitItem, WheelEnd};
 pub use mishap::can_happen;
 pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start};
+pub use planned::{ROUNDS, round_number, setup_number};
 pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
 pub use row::{Again, Car, Row};
-pub use shown::{CaptionWord, Picture};
-pub use spec::{ROUNDS, round_number, setup_number};
+pub use shown::{CaptionWord, StepDrawing};
 pub use step::{
-    Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, SetName, StepKey,
-    StepSpec, When,
+    Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, PlannedStep, SetName,
+    StepKey, When,
 };
 pub use steps::{LOOKS, Step};

@@ -7,7 +7,7 @@ use crate::trade::wheel_end::kind::Kind;
 use crate::trade::wheel_end::step::{Check, Choice};
 use crate::words;
 
-/// Where the axle nut gets its last torque, as its card says.
+/// Where the axle nut gets its last torque, as its spec says.
 pub use crate::trade::fastening::Position as NutPosition;
 
 words! {

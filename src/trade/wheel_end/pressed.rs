@@ -10,24 +10,24 @@ use crate::trade::wheel_end::bolted_driven::{
 };
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
+use crate::trade::wheel_end::planned::If::{AtCar, Bar, KnuckleOff, NotBar, OnGround, Sensor};
+use crate::trade::wheel_end::planned::{Place, place};
 use crate::trade::wheel_end::row::moves;
-use crate::trade::wheel_end::spec::If::{AtCar, Bar, KnuckleOff, NotBar, OnGround, Sensor};
-use crate::trade::wheel_end::spec::{Place, place};
 use crate::trade::wheel_end::step::Check;
 use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
 use crate::trade::wheel_end::step::Phase::{Strip, Tighten};
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static PRESSED: WheelEnd = WheelEnd {
-    cards: &[
-        place(Step::CardAxleNut),
-        place(Step::CardStrutBolts).only(&[KnuckleOff]),
-        place(Step::CardBallJoint).only(&[KnuckleOff]),
-        place(Step::CardTieRod).only(&[KnuckleOff]),
-        place(Step::CardBracketBolts),
-        place(Step::CardCaliperPins),
-        place(Step::CardLugNuts),
-        place(Step::CardPlayLimit),
+    specs: &[
+        place(Step::SpecAxleNut),
+        place(Step::SpecStrutBolts).only(&[KnuckleOff]),
+        place(Step::SpecBallJoint).only(&[KnuckleOff]),
+        place(Step::SpecTieRod).only(&[KnuckleOff]),
+        place(Step::SpecBracketBolts),
+        place(Step::SpecCaliperPins),
+        place(Step::SpecLugNuts),
+        place(Step::SpecPlayLimit),
     ],
     kit: &[
         KitItem::Bearing,
@@ -68,7 +68,7 @@ pub(super) static PRESSED: WheelEnd = WheelEnd {
 
 /// From the staked nut to the bearing out of its knuckle.
 const REMOVE: &[Place] = &[
-    place(Step::CardAxleNut).only(&[AtCar]).under(Strip),
+    place(Step::SpecAxleNut).only(&[AtCar]).under(Strip),
     place(Step::LoosenAxleNut).only(&[NotBar]),
     place(Step::Shove)
         .only(&[NotBar])
@@ -102,26 +102,26 @@ const INSTALL: &[Place] = &[
     place(Step::PressHub),
     place(Step::KnuckleOn).only(&[KnuckleOff]),
     place(Step::RouteSensor).only(&[Sensor]),
-    place(Step::CardStrutBolts)
+    place(Step::SpecStrutBolts)
         .only(&[KnuckleOff, AtCar])
         .under(Tighten),
     place(Step::TurnStrutBolts).only(&[KnuckleOff]),
-    place(Step::CardBallJoint)
+    place(Step::SpecBallJoint)
         .only(&[KnuckleOff, AtCar])
         .under(Tighten),
     place(Step::TurnBallJoint).only(&[KnuckleOff]),
-    place(Step::CardTieRod)
+    place(Step::SpecTieRod)
         .only(&[KnuckleOff, AtCar])
         .under(Tighten),
     place(Step::TurnTieRod).only(&[KnuckleOff]),
     place(Step::RotorOn).only(&[NotBar]),
     place(Step::BracketOn).only(&[NotBar]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[NotBar, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[NotBar]),
     place(Step::CaliperOn).only(&[NotBar]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[NotBar, AtCar])
         .under(Tighten),
     place(Step::Pedal).only(&[NotBar]),
@@ -129,7 +129,7 @@ const INSTALL: &[Place] = &[
     place(Step::NutFirst).only(&[OnGround]),
     place(Step::WheelOn).only(&[OnGround]),
     place(Step::Lower).only(&[OnGround]).needs(&[]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[OnGround, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[OnGround]),

@@ -5,12 +5,12 @@
 
 use crate::trade::wheel_end::kind::WheelEnd;
 use crate::trade::wheel_end::plan::{CornerPlan, Course, Plan, Start};
-use crate::trade::wheel_end::spec::If::{
+use crate::trade::wheel_end::planned::If::{
     AtCar, AtHome, Driven, Ended, MoreQuestions, NoMoreQuestions, NotReplaced, NutsLoose,
     Realigned, Replaced, RetorqueDue,
 };
-use crate::trade::wheel_end::spec::{Place, asked, place};
-use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, StepSpec};
+use crate::trade::wheel_end::planned::{Place, asked, place};
+use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, PlannedStep};
 use crate::trade::wheel_end::steps::Step;
 
 /// Which shove stands between the broken lug nuts and the wheel coming off. In files, 2 has always
@@ -24,11 +24,11 @@ pub const SHOVE_WAITED: u8 = 5;
 pub const SHOVE_FURTHER: u8 = 6;
 
 /// Every step of this job as it stands, in order.
-pub fn procedure(plan: &Plan) -> Vec<StepSpec> {
+pub fn procedure(plan: &Plan) -> Vec<PlannedStep> {
     let kind = plan.kind.wheel_end();
     let mut steps = Vec::new();
     if plan.start == Start::AtHome {
-        for order in [PACK, kind.cards, PACKED] {
+        for order in [PACK, kind.specs, PACKED] {
             steps.extend(asked(order, plan, None));
         }
     }
@@ -74,7 +74,7 @@ const ARRIVE: &[Place] = &[
     place(Step::Price).only(&[AtCar]).under(Phase::Meet),
     place(Step::TeardownYes),
     place(Step::BeforeDriving),
-    place(Step::NutsToCard).only(&[NutsLoose]),
+    place(Step::NutsToSpec).only(&[NutsLoose]),
     place(Step::Drive),
     place(Step::SignSpeed).only(&[Driven]),
     place(Step::SignSwerve).only(&[Driven]),
@@ -94,7 +94,7 @@ const ARRIVE: &[Place] = &[
 ];
 
 const DECIDE: &[Place] = &[
-    place(Step::CardPlayLimit)
+    place(Step::SpecPlayLimit)
         .only(&[AtCar])
         .under(Phase::Decide),
     place(Step::Decide),
@@ -137,7 +137,7 @@ const HAND_OVER: &[Place] = &[
     place(Step::Comeback).only(&[Ended]),
 ];
 
-fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
+fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<PlannedStep> {
     let these = |order| asked(order, plan, Some(at));
     let mut steps = these(kind.look);
     if !plan.teardown_refused {
@@ -178,12 +178,12 @@ fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<StepSpec> {
 }
 
 /// Hold, jack, stand and shove again before `work`, the first of which waits for the shove.
-fn lifted_again(plan: &Plan, at: &CornerPlan, mut work: Vec<StepSpec>) -> Vec<StepSpec> {
+fn lifted_again(plan: &Plan, at: &CornerPlan, mut work: Vec<PlannedStep>) -> Vec<PlannedStep> {
     if !at.waited {
         return work;
     }
-    let mut specs = work.iter_mut();
-    if let Some(first) = specs.find(|spec| !matches!(spec.form, Form::Card(_))) {
+    let mut planned_steps = work.iter_mut();
+    if let Some(first) = planned_steps.find(|planned| !matches!(planned.form, Form::Spec(_))) {
         first.holds.insert(0, HoldPoint::Stand);
         // What waits for an answer is told alone.
         first.joins = false;

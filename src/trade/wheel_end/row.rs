@@ -1,9 +1,9 @@
 //! What is true of a step wherever it is asked, and how a row of the table of steps says it.
 
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::wheel_end::consequence::{Consequence, GO_ON, STAYS_LOOSE};
 use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::shown::{CaptionWord, Picture};
+use crate::trade::wheel_end::shown::{CaptionWord, StepDrawing};
 use crate::trade::wheel_end::step::{Change, Check, Choice, Form, HoldPoint, Phase};
 
 /// All that is true of a step.
@@ -47,7 +47,7 @@ pub struct Row {
     /// What a photo taken at it commonly shows, the likeliest first; never more than six.
     pub captions: &'static [CaptionWord],
     /// The drawing that it shows.
-    pub picture: Option<Picture>,
+    pub drawing: Option<StepDrawing>,
 }
 
 /// What a job adds to the rows of a list.
@@ -120,7 +120,7 @@ pub(super) const fn form(phase: Phase, form: Form, not_done: &'static [Consequen
         owed_in: &[],
         bare: &[],
         captions: ANY,
-        picture: None,
+        drawing: None,
     }
 }
 
@@ -159,8 +159,8 @@ pub(super) const fn choice(
 }
 
 /// A spec.
-pub(super) const fn card(item: CardItem, not_done: &'static [Consequence]) -> Row {
-    form(Phase::Pack, Form::Card(item), not_done)
+pub(super) const fn spec(item: SpecItem, not_done: &'static [Consequence]) -> Row {
+    form(Phase::Pack, Form::Spec(item), not_done)
 }
 
 /// Fasteners that are turned to spec, and the part that they hold.
@@ -259,8 +259,8 @@ impl Row {
         self
     }
 
-    pub(super) const fn drawn(mut self, picture: Picture) -> Self {
-        self.picture = Some(picture);
+    pub(super) const fn drawn(mut self, drawing: StepDrawing) -> Self {
+        self.drawing = Some(drawing);
         self
     }
 }

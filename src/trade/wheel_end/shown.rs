@@ -15,7 +15,7 @@ words! {
 
 words! {
     /// A picture that a step can name.
-    pub enum Picture {
+    pub enum StepDrawing {
         /// Chocks at the wheel diagonally opposite.
         Chocks = "chocks",
         /// Stand under the rated point.

@@ -7,23 +7,23 @@ use crate::trade::play::Limit;
 use crate::trade::wheel_end::bolted_driven::{LOOK, MEASURE_AGAIN};
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
-use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
-use crate::trade::wheel_end::spec::If::{
+use crate::trade::wheel_end::planned::If::{
     AtCar, Blocked, Braked, Disc, Drum, NoSensor, NotOpened, NotReleased, Opened, Released, Sensor,
 };
-use crate::trade::wheel_end::spec::{Place, place};
+use crate::trade::wheel_end::planned::{Place, place};
+use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
 use crate::trade::wheel_end::step::Check;
 use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Strip, Tighten};
 use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static SPINDLE_HUB: WheelEnd = WheelEnd {
-    cards: &[
-        place(Step::CardSpindleNut),
-        place(Step::CardBracketBolts).only(&[Disc]),
-        place(Step::CardCaliperPins).only(&[Disc]),
-        place(Step::CardLugNuts),
-        place(Step::CardPlayLimit),
+    specs: &[
+        place(Step::SpecSpindleNut),
+        place(Step::SpecBracketBolts).only(&[Disc]),
+        place(Step::SpecCaliperPins).only(&[Disc]),
+        place(Step::SpecLugNuts),
+        place(Step::SpecPlayLimit),
     ],
     kit: &[
         KitItem::Hub,
@@ -82,7 +82,7 @@ const MEASURE: &[Place] = &[
 
 /// From the nut to the hub off its spindle.
 const REMOVE: &[Place] = &[
-    place(Step::CardSpindleNut).only(&[AtCar]).under(Strip),
+    place(Step::SpecSpindleNut).only(&[AtCar]).under(Strip),
     place(Step::SpindleNutOff),
     place(Step::StripBrake).only(&[Disc]),
     place(Step::SensorPhoto).only(&[Sensor]),
@@ -150,12 +150,12 @@ const CLOSE: &[Place] = &[
     place(Step::DrumOn).only(&[Drum]),
     place(Step::CapOn),
     place(Step::BracketOn).only(&[Disc]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[Disc]),
     place(Step::CaliperDown).only(&[Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Disc]),
@@ -164,7 +164,7 @@ const CLOSE: &[Place] = &[
     place(Step::SetBrake).only(&[Released]),
     place(Step::WheelOn),
     place(Step::Lower),
-    place(Step::CardLugNuts).only(&[AtCar]).under(Tighten),
+    place(Step::SpecLugNuts).only(&[AtCar]).under(Tighten),
     place(Step::TurnLugNuts),
 ];
 
@@ -174,7 +174,7 @@ const PUT_BACK: &[Place] = &[
     place(Step::DrumOn).only(&[Opened, Drum]),
     place(Step::CapOn).only(&[Opened]),
     place(Step::CaliperDown).only(&[Opened, Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Opened, Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Opened, Disc]),
@@ -183,7 +183,7 @@ const PUT_BACK: &[Place] = &[
     place(Step::SetBrake).only(&[Opened, Released]),
     place(Step::WheelOn).only(&[Opened]),
     place(Step::Lower).only(&[Opened]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[Opened, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[Opened]),

@@ -2,7 +2,7 @@
 //!
 //! A step has a name, never an index; a phase is a label on a step.
 
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::item::{ItemKind, ItemState};
 use crate::trade::wheel_end::steps::Step;
@@ -187,8 +187,8 @@ pub enum Form {
     Vehicle,
     /// Which corners.
     Corners,
-    /// One spec card.
-    Card(CardItem),
+    /// One spec spec.
+    Spec(SpecItem),
     /// The price of the repair and of putting it back.
     Price,
     /// What is missing from the kit.
@@ -240,7 +240,7 @@ words! {
         Before = "before",
         /// A yes before anything is stripped.
         Yes = "yes",
-        /// The nut at its card before weight.
+        /// The nut at its spec before weight.
         Nut = "nut",
         /// A firm pedal before the vehicle moves.
         Pedal = "pedal",
@@ -270,7 +270,7 @@ pub struct Change {
 
 /// One step of a procedure.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct StepSpec {
+pub struct PlannedStep {
     /// Its name.
     pub key: StepKey,
     /// The phase it is told under.

@@ -1,13 +1,13 @@
 //! The steps that jobs ask for: of each its name, the code it is stored under, and all that is true
 //! of it wherever it is asked. In which order they are asked is said by a wheel end.
 
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::trade::wheel_end::consequence::*;
 use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::row::{
-    Again, Car, More, Row, act, ask, card, choice, form, list, moves, steps, turn,
+    Again, Car, More, Row, act, ask, choice, form, list, moves, spec, steps, turn,
 };
-use crate::trade::wheel_end::shown::{CaptionWord as Shows, Picture};
+use crate::trade::wheel_end::shown::{CaptionWord as Shows, StepDrawing};
 use crate::trade::wheel_end::step::HoldPoint::{Before, Down, Loose, Nut, Stand, Yes};
 use crate::trade::wheel_end::step::Phase::{
     Fit, Gauge, HandOver, Lift, Listen, LookBack, Meet, Pack, Prove, Rock, Site, Strip, Tighten,
@@ -136,17 +136,17 @@ steps! {
     Booking = "booking": form(Pack, Form::Booking, ON_REPORT);
     Vehicle = "vehicle": form(Pack, Form::Vehicle, ON_REPORT);
     Corners = "corners": form(Pack, Form::Corners, HERE);
-    CardAxleNut = "card_axle_nut": card(CardItem::AxleNut, STAYS_LOOSE);
-    CardHubBolts = "card_hub_bolts": card(CardItem::HubBolts, STAYS_LOOSE);
-    CardBracketBolts = "card_bracket_bolts": card(CardItem::BracketBolts, STAYS_LOOSE);
-    CardCaliperPins = "card_caliper_pins": card(CardItem::CaliperPins, STAYS_LOOSE);
-    CardLugNuts = "card_lug_nuts": card(CardItem::LugNuts, STAYS_LOOSE);
-    CardSpindleNut = "card_spindle_nut": card(CardItem::SpindleNut, STAYS_LOOSE);
-    CardLockNut = "card_lock_nut": card(CardItem::LockNut, STAYS_LOOSE);
-    CardStrutBolts = "card_strut_bolts": card(CardItem::StrutBolts, STAYS_LOOSE);
-    CardBallJoint = "card_ball_joint": card(CardItem::BallJoint, STAYS_LOOSE);
-    CardTieRod = "card_tie_rod": card(CardItem::TieRod, STAYS_LOOSE);
-    CardPlayLimit = "card_play_limit": card(CardItem::PlayLimit, DEFAULT_LIMIT);
+    SpecAxleNut = "spec_axle_nut": spec(SpecItem::AxleNut, STAYS_LOOSE);
+    SpecHubBolts = "spec_hub_bolts": spec(SpecItem::HubBolts, STAYS_LOOSE);
+    SpecBracketBolts = "spec_bracket_bolts": spec(SpecItem::BracketBolts, STAYS_LOOSE);
+    SpecCaliperPins = "spec_caliper_pins": spec(SpecItem::CaliperPins, STAYS_LOOSE);
+    SpecLugNuts = "spec_lug_nuts": spec(SpecItem::LugNuts, STAYS_LOOSE);
+    SpecSpindleNut = "spec_spindle_nut": spec(SpecItem::SpindleNut, STAYS_LOOSE);
+    SpecLockNut = "spec_lock_nut": spec(SpecItem::LockNut, STAYS_LOOSE);
+    SpecStrutBolts = "spec_strut_bolts": spec(SpecItem::StrutBolts, STAYS_LOOSE);
+    SpecBallJoint = "spec_ball_joint": spec(SpecItem::BallJoint, STAYS_LOOSE);
+    SpecTieRod = "spec_tie_rod": spec(SpecItem::TieRod, STAYS_LOOSE);
+    SpecPlayLimit = "spec_play_limit": spec(SpecItem::PlayLimit, DEFAULT_LIMIT);
     Price = "price": form(Pack, Form::Price, ON_REPORT);
     Kit = "kit": form(Pack, Form::Kit, ON_REPORT);
     Ready = "ready": form(Pack, Form::Ready, ON_REPORT);
@@ -162,7 +162,7 @@ steps! {
     TeardownYes = "teardown_yes": form(Meet, Form::Consent, NOT_LOOSENED).no(ASKS);
 
     BeforeDriving = "before_driving": list(Listen, &LOOKS, NOT_YET_DRIVEN);
-    NutsToCard = "nuts_to_card": ask(Listen, HERE, NOT_YET_DRIVEN);
+    NutsToSpec = "nuts_to_spec": ask(Listen, HERE, NOT_YET_DRIVEN);
     FoundPhoto = "found_photo": form(Listen, Form::Photo, ON_REPORT).owed_in(&[Listen, Lift]);
     Drive = "drive": act(Listen, DECISION).needs(&[Loose, Down]).car(Car::Drives);
     SignSpeed = "sign_speed": sign();
@@ -176,50 +176,50 @@ steps! {
     HeatHere = "heat_here": form(Listen, Form::Number(Measured::HubHeat), DECISION);
     HeatOther = "heat_other": form(Listen, Form::Number(Measured::HubHeat), DECISION);
 
-    LiftHold = "lift_hold": act(Lift, HERE).photo(STANDING).drawn(Picture::Chocks);
+    LiftHold = "lift_hold": act(Lift, HERE).photo(STANDING).drawn(StepDrawing::Chocks);
     LiftStand = "lift_stand":
         list(Lift, &[Check::JackPoint, Check::StandUnder, Check::WheelUnderRocker], HERE)
-            .with_next().photo(STANDING).drawn(Picture::Stand);
+            .with_next().photo(STANDING).drawn(StepDrawing::Stand);
     StandPhoto = "stand_photo":
-        form(Lift, Form::Photo, ON_REPORT).photo(STANDING).drawn(Picture::Stand);
+        form(Lift, Form::Photo, ON_REPORT).photo(STANDING).drawn(StepDrawing::Stand);
     Shove = "shove":
-        ask(Lift, HERE, HERE).proves(Stand).photo(STANDING).drawn(Picture::Shove);
+        ask(Lift, HERE, HERE).proves(Stand).photo(STANDING).drawn(StepDrawing::Shove);
 
     RockNuts = "rock_nuts": ask(Rock, HERE, HERE);
-    RockTwelveSix = "rock_twelve_six": form(Rock, Form::Swing, DECISION).drawn(Picture::TwelveSix);
-    RockNineThree = "rock_nine_three": form(Rock, Form::Swing, DECISION).drawn(Picture::NineThree);
-    RockAxial = "rock_axial": form(Rock, Form::Swing, DECISION).drawn(Picture::PushPull);
+    RockTwelveSix = "rock_twelve_six": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::TwelveSix);
+    RockNineThree = "rock_nine_three": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::NineThree);
+    RockAxial = "rock_axial": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::PushPull);
     BrakeHeld = "brake_held": choice(Rock, &[Choice::PlayGone, Choice::PlayStays], DECISION);
-    SpinHand = "spin_hand": choice(Rock, SPIN, DECISION).drawn(Picture::PushPull);
+    SpinHand = "spin_hand": choice(Rock, SPIN, DECISION).drawn(StepDrawing::PushPull);
     OtherSide = "other_side":
         choice(Rock, &[Choice::SameAsOther, Choice::OtherTighter, Choice::OtherLooser], DECISION);
 
     LoosenLugNuts = "loosen_lug_nuts": act(Gauge, ON_REPORT)
         .moves(moves![LugNuts: Loosened]).car(Car::Grips)
-        .with_next().drawn(Picture::StarOrder);
+        .with_next().drawn(StepDrawing::StarOrder);
     WheelOff = "wheel_off": act(Gauge, BARE).needs(&[Stand])
         .moves(moves![LugNuts: Off, Wheel: Off]).bare(&[ItemKind::Hub]);
     CaliperUp = "caliper_up":
-        act(Gauge, NO_DIAL).moves(CALIPER_UP).with_next().drawn(Picture::Hook);
+        act(Gauge, NO_DIAL).moves(CALIPER_UP).with_next().drawn(StepDrawing::Hook);
     ReleaseBrake = "release_brake":
-        act(Gauge, HERE).moves(moves![ParkingBrake: Off]).drawn(Picture::Chocks);
+        act(Gauge, HERE).moves(moves![ParkingBrake: Off]).drawn(StepDrawing::Chocks);
     ShoesBack = "shoes_back": act(Gauge, NO_DIAL).moves(moves![Shoes: Loosened])
-        .with_next().drawn(Picture::DrumOff);
-    DrumOff = "drum_off": act(Gauge, NO_DIAL).moves(moves![Drum: Off]).drawn(Picture::DrumOff);
-    CapOff = "cap_off": act(Gauge, NO_DIAL).moves(moves![Cap: Off]).drawn(Picture::TaperStack);
+        .with_next().drawn(StepDrawing::DrumOff);
+    DrumOff = "drum_off": act(Gauge, NO_DIAL).moves(moves![Drum: Off]).drawn(StepDrawing::DrumOff);
+    CapOff = "cap_off": act(Gauge, NO_DIAL).moves(moves![Cap: Off]).drawn(StepDrawing::TaperStack);
     LockFound = "lock_found": choice(Gauge, &[Choice::LockHolds, Choice::LockGone], NO_DIAL)
-        .drawn(Picture::CastleSlot);
+        .drawn(StepDrawing::CastleSlot);
     NutFound = "nut_found":
         choice(Gauge, &[Choice::NutTight, Choice::NutRetorqued, Choice::NutSlack], NO_DIAL)
-            .drawn(Picture::NutStake);
+            .drawn(StepDrawing::NutStake);
     GaugeClean = "gauge_clean":
-        act(Gauge, ON_REPORT).behind_the_wheel().with_next().drawn(Picture::DialRig);
-    RigPush = "rig_push": choice(Gauge, FLEX, READING).drawn(Picture::DialRig);
+        act(Gauge, ON_REPORT).behind_the_wheel().with_next().drawn(StepDrawing::DialRig);
+    RigPush = "rig_push": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig);
     RigTip = "rig_tip": form(Gauge, Form::DialSetup(SetName::FIRST), READING)
-        .rests_on(NEW_HUB).drawn(Picture::DialRig);
+        .rests_on(NEW_HUB).drawn(StepDrawing::DialRig);
     Round = "round": form(Gauge, Form::Round(SetName::FIRST, 1), READING)
         .proves(Before).rests_on(NEW_HUB).photo(&[Shows::DialReading]);
-    RigAgain = "rig_again": choice(Gauge, FLEX, READING).drawn(Picture::DialRig);
+    RigAgain = "rig_again": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig);
 
     Decide = "decide": form(Phase::Decide, Form::Decide(1), HERE);
     Agree = "agree": form(Phase::Agree, Form::Consent, HERE).no(ASKS).proves(Yes);
@@ -228,25 +228,25 @@ steps! {
 
     LoosenAxleNut = "loosen_axle_nut": act(Strip, HERE).needs(&[Before, Yes])
         .moves(moves![Stake: Off, AxleNut: Loosened])
-        .with_next().drawn(Picture::NutStake);
+        .with_next().drawn(StepDrawing::NutStake);
     StripNut = "strip_nut": act(Strip, HERE).needs(&[Yes, Stand])
-        .moves(moves![AxleNut: Off]).with_next().drawn(Picture::NutStake);
+        .moves(moves![AxleNut: Off]).with_next().drawn(StepDrawing::NutStake);
     StripBrake = "strip_brake": act(Strip, HERE).needs(&[Yes])
         .moves(moves![CaliperPins: Off, BracketBolts: Off, Bracket: Off, Rotor: Off])
-        .bare(&[ItemKind::Hub, ItemKind::Knuckle]).with_next().drawn(Picture::Hook);
+        .bare(&[ItemKind::Hub, ItemKind::Knuckle]).with_next().drawn(StepDrawing::Hook);
     StripSensor = "strip_sensor": act(Strip, ON_REPORT).needs(&[Yes])
         .moves(moves![SensorWire: Off])
-        .with_next().photo(WIRE).drawn(Picture::SensorRoute);
+        .with_next().photo(WIRE).drawn(StepDrawing::SensorRoute);
     SensorPhoto = "sensor_photo":
-        form(Strip, Form::Photo, ON_REPORT).photo(WIRE).drawn(Picture::SensorRoute);
+        form(Strip, Form::Photo, ON_REPORT).photo(WIRE).drawn(StepDrawing::SensorRoute);
     StripHub = "strip_hub": act(Strip, HERE).needs(&[Yes])
         .moves(moves![HubBolts: Off, Hub: Off, Plate: Off])
-        .bare(&[ItemKind::Knuckle]).photo(SEAT).drawn(Picture::Puller);
+        .bare(&[ItemKind::Knuckle]).photo(SEAT).drawn(StepDrawing::Puller);
 
     SpindleNutOff = "spindle_nut_off": act(Strip, HERE).needs(&[Before, Yes])
-        .moves(moves![Stake: Off, SpindleNut: Off]).drawn(Picture::TaperStack);
+        .moves(moves![Stake: Off, SpindleNut: Off]).drawn(StepDrawing::TaperStack);
     HubOff = "hub_off": act(Strip, HERE).needs(&[Before, Yes])
-        .moves(moves![Hub: Off]).photo(SEAT).drawn(Picture::TaperStack);
+        .moves(moves![Hub: Off]).photo(SEAT).drawn(StepDrawing::TaperStack);
     StripKnuckle = "strip_knuckle": act(Strip, HERE).needs(&[Yes])
         .moves(moves![StrutBolts: Off, BallJoint: Off, TieRod: Off, Knuckle: Off]).photo(SEAT);
     PullHub = "pull_hub": act(Strip, HERE).needs(&[Yes])
@@ -254,34 +254,34 @@ steps! {
     SnapRingOut = "snap_ring_out":
         act(Strip, HERE).needs(&[Yes]).moves(moves![SnapRing: Off]).with_next();
     PressOut = "press_out": act(Strip, HERE).needs(&[Yes])
-        .moves(moves![Bearing: Off]).photo(SEAT).drawn(Picture::PressOuter);
+        .moves(moves![Bearing: Off]).photo(SEAT).drawn(StepDrawing::PressOuter);
 
-    TaperLook = "taper_look": list(Fit, TAPERS, HERE).photo(PARTS).drawn(Picture::TaperStack);
-    PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(Picture::TaperStack);
+    TaperLook = "taper_look": list(Fit, TAPERS, HERE).photo(PARTS).drawn(StepDrawing::TaperStack);
+    PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(StepDrawing::TaperStack);
     SealIn = "seal_in": act(Fit, HERE);
     HubOn = "hub_on": act(Fit, HERE).moves(moves![Hub: Done, SpindleNut: ByHand])
-        .photo(SEAT).drawn(Picture::TaperStack);
+        .photo(SEAT).drawn(StepDrawing::TaperStack);
     BoreLook = "bore_look": list(Fit, BORE, HERE).photo(SEAT);
     EncoderPhoto = "encoder_photo":
-        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(Picture::EncoderSide);
-    EncoderSide = "encoder_side": ask(Fit, HERE, HERE).photo(PARTS).drawn(Picture::EncoderSide);
+        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(StepDrawing::EncoderSide);
+    EncoderSide = "encoder_side": ask(Fit, HERE, HERE).photo(PARTS).drawn(StepDrawing::EncoderSide);
     PressIn = "press_in": act(Fit, HERE).moves(moves![Bearing: Done])
-        .photo(SEAT).drawn(Picture::PressOuter);
+        .photo(SEAT).drawn(StepDrawing::PressOuter);
     SnapRingIn = "snap_ring_in": act(Fit, HERE).moves(moves![SnapRing: Done]);
     PressHub = "press_hub": act(Fit, HERE).moves(moves![Hub: Done])
-        .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing]).drawn(Picture::PressInner);
+        .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing]).drawn(StepDrawing::PressInner);
     KnuckleOn = "knuckle_on": act(Fit, HERE)
         .moves(moves![Knuckle: Done, StrutBolts: ByHand, BallJoint: ByHand, TieRod: ByHand]);
     Compare = "compare": list(Fit, OLD_AND_NEW, HERE)
-        .with_next().photo(PARTS).drawn(Picture::Splines);
+        .with_next().photo(PARTS).drawn(StepDrawing::Splines);
     ComparePhoto = "compare_photo":
-        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(Picture::Splines);
-    Seat = "seat": act(Fit, ON_REPORT).bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(Picture::HubBehind);
+        form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(StepDrawing::Splines);
+    Seat = "seat": act(Fit, ON_REPORT).bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(StepDrawing::HubBehind);
     Offer = "offer": act(Fit, HERE)
         .moves(moves![Plate: Done, Hub: Done, HubBolts: ByHand])
-        .bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(Picture::Splines);
+        .bare(&[ItemKind::Knuckle]).with_next().photo(SEAT).drawn(StepDrawing::Splines);
     RouteSensor = "route_sensor": act(Fit, STAYS_LOOSE).moves(moves![SensorWire: Done])
-        .photo(WIRE).drawn(Picture::SensorRoute);
+        .photo(WIRE).drawn(StepDrawing::SensorRoute);
 
     TurnHubBolts = "turn_hub_bolts": turn(ItemKind::HubBolts, &[ItemKind::Hub]);
     RotorOn = "rotor_on":
@@ -293,45 +293,45 @@ steps! {
     Pedal = "pedal": ask(Tighten, HERE, HERE)
         .proves(HoldPoint::Pedal).again(Again::Reopened);
     NutOn = "nut_on": act(Tighten, STAYS_LOOSE)
-        .moves(moves![AxleNut: ByHand]).with_next().drawn(Picture::NutStake);
+        .moves(moves![AxleNut: ByHand]).with_next().drawn(StepDrawing::NutStake);
     NutFirst = "nut_first": act(Tighten, STAYS_LOOSE)
-        .moves(moves![AxleNut: Snug]).drawn(Picture::NutStake);
+        .moves(moves![AxleNut: Snug]).drawn(StepDrawing::NutStake);
     TurnSpindleNut = "turn_spindle_nut":
-        turn(ItemKind::SpindleNut, &[ItemKind::Hub]).proves(Nut).drawn(Picture::TaperStack);
+        turn(ItemKind::SpindleNut, &[ItemKind::Hub]).proves(Nut).drawn(StepDrawing::TaperStack);
     NutSlot = "nut_slot": choice(Tighten,
         &[Choice::SlotMeets, Choice::SlotLooser, Choice::SlotTighter], HERE)
-        .drawn(Picture::CastleSlot);
+        .drawn(StepDrawing::CastleSlot);
     LockNutOn = "lock_nut_on":
-        act(Tighten, STAYS_LOOSE).moves(moves![LockNut: ByHand]).drawn(Picture::TaperStack);
+        act(Tighten, STAYS_LOOSE).moves(moves![LockNut: ByHand]).drawn(StepDrawing::TaperStack);
     TurnLockNut = "turn_lock_nut": turn(ItemKind::LockNut, &[ItemKind::Hub]);
     TurnStrutBolts = "turn_strut_bolts": turn(ItemKind::StrutBolts, KNUCKLE);
     TurnBallJoint = "turn_ball_joint": turn(ItemKind::BallJoint, KNUCKLE);
     TurnTieRod = "turn_tie_rod": turn(ItemKind::TieRod, KNUCKLE);
     DrumOn = "drum_on": act(Tighten, STAYS_LOOSE).moves(moves![Drum: Done])
-        .with_next().again(Again::Reopened).drawn(Picture::DrumOff);
+        .with_next().again(Again::Reopened).drawn(StepDrawing::DrumOff);
     ShoesSet = "shoes_set": act(Tighten, STAYS_LOOSE).moves(moves![Shoes: Done])
-        .again(Again::Reopened).drawn(Picture::DrumOff);
+        .again(Again::Reopened).drawn(StepDrawing::DrumOff);
     SetBrake = "set_brake": act(Tighten, STAYS_LOOSE).moves(moves![ParkingBrake: Done])
         .again(Again::Reopened);
     CapOn = "cap_on": act(Tighten, STAYS_LOOSE).moves(moves![Cap: Done])
-        .again(Again::Reopened).drawn(Picture::TaperStack);
+        .again(Again::Reopened).drawn(StepDrawing::TaperStack);
     TurnAxleNut = "turn_axle_nut": turn(ItemKind::AxleNut, &[ItemKind::Hub]).proves(Nut);
     CaliperUpAgain = "caliper_up_again":
-        act(Prove, NO_DIAL).moves(CALIPER_UP).drawn(Picture::Hook);
+        act(Prove, NO_DIAL).moves(CALIPER_UP).drawn(StepDrawing::Hook);
     WheelOffAgain = "wheel_off_again": act(Prove, BARE).needs(&[Stand])
         .moves(moves![LugNuts: Off, Wheel: Off]);
     CaliperDown = "caliper_down": act(Tighten, STAYS_LOOSE).moves(CALIPER_DOWN)
-        .with_next().again(Again::Reopened).drawn(Picture::Hook);
+        .with_next().again(Again::Reopened).drawn(StepDrawing::Hook);
     TurnCaliperPins = "turn_caliper_pins":
         turn(ItemKind::CaliperPins, &[ItemKind::Caliper]).again(Again::Reopened);
     Stake = "stake": act(Tighten, STAYS_LOOSE)
-        .moves(moves![Stake: Done]).with_next().drawn(Picture::NutStake);
+        .moves(moves![Stake: Done]).with_next().drawn(StepDrawing::NutStake);
     WheelOn = "wheel_on": act(Tighten, STAYS_LOOSE)
         .moves(moves![Wheel: Done, LugNuts: Snug])
-        .with_next().again(Again::Reopened).drawn(Picture::StarOrder);
+        .with_next().again(Again::Reopened).drawn(StepDrawing::StarOrder);
     Lower = "lower": act(Tighten, BEFORE_IT_MOVES).needs(&[Nut]).proves(Down)
         .rests_on(UNDER_WEIGHT)
-        .again(Again::Reopened).drawn(Picture::StarOrder);
+        .again(Again::Reopened).drawn(StepDrawing::StarOrder);
     TurnLugNuts = "turn_lug_nuts":
         turn(ItemKind::LugNuts, &[ItemKind::Wheel]).again(Again::Reopened);
     MishapPhoto = "mishap_photo": form(Tighten, Form::Photo, ON_REPORT)

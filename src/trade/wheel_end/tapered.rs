@@ -7,13 +7,13 @@
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::bolted_driven::{LOOK, MEASURE_AGAIN};
 use crate::trade::wheel_end::kind::{KitItem, WheelEnd};
-use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
-use crate::trade::wheel_end::row::moves;
-use crate::trade::wheel_end::spec::If::{
+use crate::trade::wheel_end::planned::If::{
     AtCar, Blocked, Braked, Cotter, Disc, Drum, LockNut, NotOpened, NotReleased, Opened, Released,
     Sensor,
 };
-use crate::trade::wheel_end::spec::{Place, place};
+use crate::trade::wheel_end::planned::{Place, place};
+use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
+use crate::trade::wheel_end::row::moves;
 use crate::trade::wheel_end::spindle_hub::COUNTS;
 use crate::trade::wheel_end::step::Check;
 use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Strip, Tighten};
@@ -21,13 +21,13 @@ use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static TAPERED: WheelEnd = WheelEnd {
-    cards: &[
-        place(Step::CardSpindleNut),
-        place(Step::CardLockNut).only(&[LockNut]),
-        place(Step::CardBracketBolts).only(&[Disc]),
-        place(Step::CardCaliperPins).only(&[Disc]),
-        place(Step::CardLugNuts),
-        place(Step::CardPlayLimit),
+    specs: &[
+        place(Step::SpecSpindleNut),
+        place(Step::SpecLockNut).only(&[LockNut]),
+        place(Step::SpecBracketBolts).only(&[Disc]),
+        place(Step::SpecCaliperPins).only(&[Disc]),
+        place(Step::SpecLugNuts),
+        place(Step::SpecPlayLimit),
     ],
     kit: &[
         KitItem::Cones,
@@ -78,7 +78,7 @@ const MEASURE: &[Place] = &[
 
 /// From the cotter to the hub off its spindle; a rotor stays on its hub.
 const REMOVE: &[Place] = &[
-    place(Step::CardSpindleNut).only(&[AtCar]).under(Strip),
+    place(Step::SpecSpindleNut).only(&[AtCar]).under(Strip),
     place(Step::SpindleNutOff).only(&[Cotter]),
     place(Step::SpindleNutOff)
         .only(&[LockNut])
@@ -105,7 +105,7 @@ const INSTALL: &[Place] = &[
     place(Step::TurnSpindleNut),
     place(Step::NutSlot).only(&[Cotter]),
     place(Step::LockNutOn).only(&[LockNut]),
-    place(Step::CardLockNut)
+    place(Step::SpecLockNut)
         .only(&[LockNut, AtCar])
         .under(Tighten),
     place(Step::TurnLockNut).only(&[LockNut]),
@@ -145,12 +145,12 @@ const CLOSE: &[Place] = &[
     place(Step::Stake).alone(),
     place(Step::CapOn),
     place(Step::BracketOn).only(&[Disc]),
-    place(Step::CardBracketBolts)
+    place(Step::SpecBracketBolts)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnBracketBolts).only(&[Disc]),
     place(Step::CaliperDown).only(&[Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Disc]),
@@ -159,7 +159,7 @@ const CLOSE: &[Place] = &[
     place(Step::SetBrake).only(&[Released]),
     place(Step::WheelOn),
     place(Step::Lower),
-    place(Step::CardLugNuts).only(&[AtCar]).under(Tighten),
+    place(Step::SpecLugNuts).only(&[AtCar]).under(Tighten),
     place(Step::TurnLugNuts),
 ];
 
@@ -168,7 +168,7 @@ const PUT_BACK: &[Place] = &[
     place(Step::Lower).only(&[NotOpened]).needs(&[]),
     place(Step::CapOn).only(&[Opened]),
     place(Step::CaliperDown).only(&[Opened, Disc]),
-    place(Step::CardCaliperPins)
+    place(Step::SpecCaliperPins)
         .only(&[Opened, Disc, AtCar])
         .under(Tighten),
     place(Step::TurnCaliperPins).only(&[Opened, Disc]),
@@ -177,7 +177,7 @@ const PUT_BACK: &[Place] = &[
     place(Step::SetBrake).only(&[Opened, Released]),
     place(Step::WheelOn).only(&[Opened]),
     place(Step::Lower).only(&[Opened]),
-    place(Step::CardLugNuts)
+    place(Step::SpecLugNuts)
         .only(&[Opened, AtCar])
         .under(Tighten),
     place(Step::TurnLugNuts).only(&[Opened]),

@@ -1,6 +1,6 @@
 //! Whether a file would make an open job read safer than it does.
 
-use crate::exchange::KeptText;
+use crate::exchange::SavedText;
 use crate::exchange::wire::decode;
 use crate::job::eased::{Eased, eased};
 use crate::job::entry::{Entry, PersonField};
@@ -20,8 +20,8 @@ pub struct Eases {
 pub(super) fn eases(
     device: &str,
     log: &str,
-    known: &[KeptText],
-    add: &[KeptText],
+    known: &[SavedText],
+    add: &[SavedText],
 ) -> Option<Eases> {
     if known.is_empty() || add.is_empty() {
         return None;
@@ -39,7 +39,7 @@ pub(super) fn eases(
     })
 }
 
-fn sheet<'a>(kept: impl Iterator<Item = &'a KeptText>) -> JobState {
-    let entries: Vec<Entry> = kept.filter_map(|kept| decode(&kept.text).ok()).collect();
+fn sheet<'a>(saved: impl Iterator<Item = &'a SavedText>) -> JobState {
+    let entries: Vec<Entry> = saved.filter_map(|saved| decode(&saved.text).ok()).collect();
     fold(entries)
 }

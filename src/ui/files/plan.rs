@@ -6,7 +6,7 @@ use crate::exchange::bundle::{self, Wanted};
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::rescue::SetAside;
 use crate::exchange::wire::{WireError, decode};
-use crate::exchange::{self, Incoming, IncomingLog, KeptText, LogKind, Rescue};
+use crate::exchange::{self, Incoming, IncomingLog, LogKind, Rescue, SavedText};
 use crate::job::spec_diff::BookNews;
 use crate::job::{flow, fold};
 use crate::map::OrderedSet;
@@ -21,7 +21,7 @@ use crate::ui::work::Work;
 pub(super) struct Plan {
     /// The new entries; they go in with one transaction.
     pub(super) add: Vec<Record>,
-    pub(super) replace: Vec<KeptText>,
+    pub(super) replace: Vec<SavedText>,
     pub(super) aside: Vec<Aside>,
     pub(super) wanted: Vec<Wanted>,
     pub(super) fresh: Vec<Fresh>,
@@ -51,8 +51,8 @@ pub(super) async fn plan(
     for (place, log) in incoming.logs.into_iter().enumerate() {
         let gone = |CalledOff| Say::ImportCalledOff;
         work.between(place, all).await.map_err(gone)?;
-        let refused = |problem| not_kept(&problem);
-        if log.kind == LogKind::CardBook {
+        let refused = |problem| not_saved(&problem);
+        if log.kind == LogKind::SpecLibrary {
             plan.book = plan.book.and(news(shelf, &log).await.map_err(refused)?);
         }
         let known = here(shelf, &log.id.0).await.map_err(refused)?;
@@ -85,9 +85,9 @@ pub(super) async fn plan(
 }
 
 /// Why the storage's refusal refuses a file.
-pub(super) const fn not_kept(problem: &StoreError) -> Say {
+pub(super) const fn not_saved(problem: &StoreError) -> Say {
     match problem {
-        StoreError::Full => Say::ImportNotKept,
+        StoreError::Full => Say::ImportNotSaved,
         StoreError::Differs { .. } => Say::ImportDiffers,
         _ => Say::ImportNotHere,
     }
@@ -103,9 +103,9 @@ async fn news(shelf: &BrowserStore, log: &IncomingLog) -> Result<BookNews, Store
 }
 
 /// Whether a log that is here would be too long with what comes.
-fn is_too_long(known: &[KeptText], add: &[KeptText]) -> bool {
+fn is_too_long(known: &[SavedText], add: &[SavedText]) -> bool {
     let all = || known.iter().chain(add);
-    let entries = all().filter_map(|kept| decode(&kept.text).ok());
+    let entries = all().filter_map(|saved| decode(&saved.text).ok());
     !add.is_empty() && slate::is_too_long(&entries.collect::<Vec<_>>())
 }
 
@@ -117,10 +117,10 @@ fn shop(incoming: &Incoming) -> Option<String> {
     flow::shop_noted(&sheet).map(|entry| entry.id.0.clone())
 }
 
-fn unreadable((kept, error): (KeptText, WireError)) -> Aside {
+fn unreadable((saved, error): (SavedText, WireError)) -> Aside {
     Aside {
         why: format!("{error:?}"),
-        text: kept.text,
+        text: saved.text,
     }
 }
 

@@ -6,8 +6,8 @@ use leptos::task::spawn_local;
 
 use crate::job::entry::Event;
 use crate::map::OrderedMap;
-use crate::platform::picture::ObjectUrl;
-use crate::text::{self, Kept};
+use crate::platform::photo::ObjectUrl;
+use crate::text::{self, Saved};
 use crate::ui::at::StepContext;
 use crate::ui::route::Route;
 use crate::ui::state::{App, Open};
@@ -40,8 +40,8 @@ impl Addresses {
                 if self.0.try_with_untracked(|all| all.contains_key(&sha)) != Some(false) {
                     continue;
                 }
-                let kept = app.shelf().photo(&sha).await;
-                let url = kept.and_then(|kept| ObjectUrl::new(&kept.bytes, &kept.mime).ok());
+                let saved = app.shelf().photo(&sha).await;
+                let url = saved.and_then(|saved| ObjectUrl::new(&saved.bytes, &saved.mime).ok());
                 let address = url.map(|url| Address(Arc::new(url)));
                 self.0.try_update(|all| all.insert(sha, address));
             }
@@ -70,14 +70,14 @@ pub fn latest(at: &StepContext) -> Option<Node> {
     let sha = app.latest.get_untracked()?;
     let named = |what: &Event| what.named().is_some_and(|named| named.sha256 == sha);
     let entry = at.sheet().counting().find(|entry| named(&entry.what))?;
-    let is_picture = matches!(entry.what, Event::Photo(_));
-    let words = if is_picture {
-        Kept::Shot
+    let is_photo = matches!(entry.what, Event::Photo(_));
+    let words = if is_photo {
+        Saved::Shot
     } else {
-        Kept::VoiceKept
+        Saved::VoiceSaved
     };
     let addresses = Addresses::new();
-    if is_picture {
+    if is_photo {
         addresses.read_these(app, vec![sha.clone()]);
     }
     let image = move || {
@@ -88,7 +88,7 @@ pub fn latest(at: &StepContext) -> Option<Node> {
     let way = Route::Notes(at.open.log.0.clone()).to_hash();
     Some(view! {
         <a class="key latest" href=way>
-            {image} <span>{text::kept(at.lang, words)}</span>
+            {image} <span>{text::saved(at.lang, words)}</span>
         </a>
     })
 }

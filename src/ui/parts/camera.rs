@@ -4,10 +4,10 @@ use leptos::task::spawn_local;
 use web_sys::File;
 
 use crate::job::entry::{EntryId, Event, LogId, Photo};
-use crate::job::picture::retaken;
-use crate::platform::picture::{self, MIME};
+use crate::job::photo::retaken;
+use crate::platform::photo::{self, MIME};
 use crate::platform::record;
-use crate::text::{self, Kept, Say};
+use crate::text::{self, Saved, Say};
 use crate::trade::wheel_end::StepKey;
 use crate::ui::at::StepContext;
 use crate::ui::parts::key::Look;
@@ -15,7 +15,7 @@ use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
 /// Why the last picture was not kept.
-pub type Trouble = RwSignal<Option<Kept>>;
+pub type Trouble = RwSignal<Option<Saved>>;
 
 /// Which picture is taken, and where the job goes then.
 #[derive(Clone)]
@@ -35,7 +35,7 @@ impl Shot {
         Self {
             app: at.app,
             log: at.open.log.clone(),
-            step: at.spec.key,
+            step: at.planned.key,
             instead: None,
             on: None,
         }
@@ -62,11 +62,11 @@ impl Shot {
 }
 
 /// Why it was not kept.
-pub fn said(lang: text::Lang, word: Kept) -> Node {
-    let room = (word == Kept::PictureFull).then(|| text::kept(lang, Kept::MakeRoom));
+pub fn said(lang: text::Lang, word: Saved) -> Node {
+    let room = (word == Saved::PhotoFull).then(|| text::saved(lang, Saved::MakeRoom));
     view! {
         <p class="banner" role="alert">
-            {text::kept(lang, word)} {" "} {room}
+            {text::saved(lang, word)} {" "} {room}
         </p>
     }
 }
@@ -75,8 +75,8 @@ pub fn said(lang: text::Lang, word: Kept) -> Node {
 pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> Node {
     let lang = shot.app.settings.with_untracked(|settings| settings.lang);
     let label = match shot.instead {
-        Some(_) => text::kept(lang, Kept::TakeAgain),
-        None => text::say(lang, Say::TakePicture),
+        Some(_) => text::saved(lang, Saved::TakeAgain),
+        None => text::say(lang, Say::TakePhoto),
     };
     let class = match look {
         Look::Primary => "key key--primary key--file",
@@ -124,11 +124,11 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
         .as_ref()
         .map(|at| (at.forgetting_rows(), at.app.going_on(at.way_on())));
     spawn_local(async move {
-        let Ok(scaled) = picture::scaled(&file).await else {
-            trouble.try_set(Some(Kept::PictureUnreadable));
+        let Ok(scaled) = photo::scaled(&file).await else {
+            trouble.try_set(Some(Saved::PhotoUnreadable));
             return;
         };
-        let kept = record::Photo {
+        let saved = record::Photo {
             mime: MIME.to_owned(),
             bytes: scaled.bytes,
         };
@@ -144,7 +144,7 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
             let open = app.open.get_untracked();
             match (&shot.instead, &shot.on, open) {
                 (Some(old), _, Some(open)) => retaken(&open.sheet, old, new),
-                (_, Some(at), _) => [at.told(), vec![Event::Photo(new)]].concat(),
+                (_, Some(at), _) => [at.recorded(), vec![Event::Photo(new)]].concat(),
                 _ => vec![Event::Photo(new)],
             }
         };
@@ -154,8 +154,8 @@ fn take(shot: Shot, file: File, trouble: Trouble) {
                 go_on();
             }
         };
-        if app.keep_bytes(&log, kept, whats, then).await.is_err() {
-            trouble.try_set(Some(Kept::PictureFull));
+        if app.keep_bytes(&log, saved, whats, then).await.is_err() {
+            trouble.try_set(Some(Saved::PhotoFull));
         }
     });
 }

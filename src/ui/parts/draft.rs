@@ -23,7 +23,10 @@ pub struct Drafts {
 impl Drafts {
     /// The drafts of this step of this job.
     pub fn of(at: &StepContext) -> Self {
-        Self::named(at.app, format!("{}:{}", at.open.log.0, at.spec.key.code()))
+        Self::named(
+            at.app,
+            format!("{}:{}", at.open.log.0, at.planned.key.code()),
+        )
     }
 
     /// The drafts of a form that belongs to no step.
@@ -52,26 +55,26 @@ impl Drafts {
 
     /// A choice of a closed set: as it stood, else `otherwise`.
     pub fn word<T: Word + Send + Sync + 'static>(self, field: &str, otherwise: T) -> RwSignal<T> {
-        let kept = self.read(field).and_then(|code| T::of_code(&code));
-        RwSignal::new(kept.unwrap_or(otherwise))
+        let saved = self.read(field).and_then(|code| T::of_code(&code));
+        RwSignal::new(saved.unwrap_or(otherwise))
     }
 
     /// A count: as it stood, else `otherwise`.
     pub fn count(self, field: &str, otherwise: u8) -> RwSignal<u8> {
-        let kept = self.read(field).and_then(|text| text.parse().ok());
-        RwSignal::new(kept.unwrap_or(otherwise))
+        let saved = self.read(field).and_then(|text| text.parse().ok());
+        RwSignal::new(saved.unwrap_or(otherwise))
     }
 
     /// The rows of a list as they stood, each by its own name: one that was added or renamed since
     /// is empty.
     pub fn answers(self, names: &[String]) -> Vec<Option<Answer>> {
-        let kept = self.read(ROWS).unwrap_or_default();
-        let kept: Vec<_> = kept
+        let saved = self.read(ROWS).unwrap_or_default();
+        let saved: Vec<_> = saved
             .split(' ')
             .filter_map(|it| it.split_once('='))
             .collect();
         let of = |name: &String| {
-            let (_, code) = kept.iter().find(|(kept, _)| kept == name)?;
+            let (_, code) = saved.iter().find(|(saved, _)| saved == name)?;
             Answer::of_code(code)
         };
         names.iter().map(of).collect()

@@ -1,4 +1,4 @@
-//! A field with its label: text in, raw as typed; Enter keeps the card it stands on.
+//! A field with its label: text in, raw as typed; Enter keeps the spec it stands on.
 
 use leptos::ev::KeyboardEvent;
 

@@ -5,7 +5,7 @@ use crate::job::combined_steps::open_rows;
 use crate::job::entry::Event;
 use crate::job::holding::holding;
 use crate::text::{self, Say};
-use crate::trade::wheel_end::{Form, Phase, StepSpec};
+use crate::trade::wheel_end::{Form, Phase, PlannedStep};
 use crate::ui::at::{StepContext, is_question};
 use crate::ui::parts::bytes::latest;
 use crate::ui::parts::key::{Look, key};
@@ -57,19 +57,19 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
     let beyond = StoredValue::new_local(Some(beyond));
     let keys = StoredValue::new_local(Some(keys));
     let app = at.app;
-    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.name());
-    let desk = if at.spec.phase == Phase::Pack {
+    let name = text::you_are_at(at.lang, text::phase(at.lang, at.planned.phase), at.name());
+    let desk = if at.planned.phase == Phase::Pack {
         "step step--desk"
     } else {
         "step"
     };
-    let told = if at.rows.steps.is_empty() {
+    let recorded = if at.rows.steps.is_empty() {
         "no"
     } else {
         "yes"
     };
     // A list needs all of its room: there the practice car's key stands beside the main one.
-    let is_list = at.asks_signs() || matches!(at.spec.form, Form::Checks(_));
+    let is_list = at.asks_signs() || matches!(at.planned.form, Form::Checks(_));
     let way = practice::way(at);
     let (way_of_list, way) = if is_list { (way, None) } else { (None, way) };
     let (for_panel, for_foot) = (at.clone(), at.clone());
@@ -77,10 +77,10 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
     let (below, read_only) = (at.below, at.sheet().read_only());
     // Of work only its caution and the rows above it must have been on the screen.
     let instead = words.is_none();
-    let end = (instead || is_question(&at.spec.form)).then(|| below.end());
+    let end = (instead || is_question(&at.planned.form)).then(|| below.end());
     let also = (!instead).then(|| also(at));
     view! {
-        <main class=desk aria-label=name data-rows=told>
+        <main class=desk aria-label=name data-rows=recorded>
             {strip(at)}
             {banners(app)}
             {of_record(&at.open, at.lang)}
@@ -118,7 +118,7 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
 
 /// What to do now, where the answer at this step holds something.
 fn held(at: &StepContext) -> Option<Node> {
-    let holding = holding(at.sheet(), &at.open.plan, &at.spec)?;
+    let holding = holding(at.sheet(), &at.open.plan, &at.planned)?;
     let now = text::follows(at.lang, holding.question.step, holding.given);
     let shown = view! {
         <aside class="hold" role="alert">
@@ -140,7 +140,7 @@ pub fn also(at: &StepContext) -> Node {
         } else {
             all.with(|lines| open_rows(lines))
         };
-        let list = |spec: &StepSpec| matches!(spec.form, Form::Checks(_));
+        let list = |planned: &PlannedStep| matches!(planned.form, Form::Checks(_));
         let done = !steps.iter().any(list);
         (open > 0).then(|| view! { <p class="step__also">{text::also_rows(lang, open, done)}</p> })
     })
@@ -161,30 +161,30 @@ fn words(at: &StepContext) -> Node {
     }
     let text = at.text();
     let alone = at.rows.steps.is_empty();
-    let drawn_here = alone && has_picture(&at.spec.form) && !practice::shows(at);
+    let drawn_here = alone && has_drawing(&at.planned.form) && !practice::shows(at);
     // Where there is a practice car to try, its key stands in the picture's place.
-    let picture = at.spec.key.step.row().picture.filter(|_| drawn_here);
-    let work = !alone || matches!(at.spec.form, Form::Do | Form::Turn(_));
-    let seen = (work && !is_question(&at.spec.form)).then(|| at.below.end());
+    let picture = at.planned.key.step.row().drawing.filter(|_| drawn_here);
+    let work = !alone || matches!(at.planned.form, Form::Do | Form::Turn(_));
+    let seen = (work && !is_question(&at.planned.form)).then(|| at.below.end());
     view! {
         {rows(at)}
         <h1 class="step__say">{text.say}</h1>
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
-        {of_job(at, &at.spec)}
+        {of_job(at, &at.planned)}
         {seen}
         {picture.map(|picture| drawn(&picture.drawing(), text.name, "step__picture"))}
     }
 }
 
 /// The cautions that this job brings to a step.
-pub fn of_job(at: &StepContext, spec: &StepSpec) -> Node {
-    let all = cautions(at.sheet(), spec).into_iter();
+pub fn of_job(at: &StepContext, planned: &PlannedStep) -> Node {
+    let all = cautions(at.sheet(), planned).into_iter();
     let say = |of| view! { <p class="step__caution">{text::caution(at.lang, of)}</p> };
     all.map(say).collect_view()
 }
 
 /// Forms that draw something of their own leave no room for the step's picture.
-const fn has_picture(form: &Form) -> bool {
+const fn has_drawing(form: &Form) -> bool {
     !matches!(
         form,
         Form::DialSetup(_) | Form::Round(..) | Form::Turn(_) | Form::Result | Form::Checks(_)
@@ -197,7 +197,7 @@ fn foot(at: &StepContext, panel: RwSignal<Panel>) -> Node {
         panel.update(|now| *now = if *now == to { Panel::None } else { to });
     };
     // A job that has ended has nothing left to do; only the ending itself can be taken back.
-    let over = at.spec.form == Form::End && at.sheet().ended().is_some();
+    let over = at.planned.form == Form::End && at.sheet().ended().is_some();
     let last = at.sheet().counting().last().map(|entry| &entry.what);
     let undo = match last {
         Some(Event::Ended(_)) if over => Some(Say::UndoEnd),

@@ -7,7 +7,7 @@ use web_sys::{File, FileList};
 use crate::exchange::Rescue;
 use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG};
 use crate::platform::clock;
-use crate::text::{self, BookWord, Kept, Lang, Ledger, Say};
+use crate::text::{self, BookWord, Lang, Ledger, Saved, Say};
 use crate::ui::files::{Came, Eases, Outcome, take};
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::route::Route;
@@ -112,10 +112,10 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
     intake.progress.update(|progress| progress.all = all);
     app.work.begin();
     spawn_local(async move {
-        let (mut told, mut done, mut drawn) = (Vec::new(), 0, 0);
-        let show = move |told: &mut Vec<(String, Outcome)>, done: &mut usize| {
+        let (mut recorded, mut done, mut drawn) = (Vec::new(), 0, 0);
+        let show = move |recorded: &mut Vec<(String, Outcome)>, done: &mut usize| {
             // The screen may be gone; the files are taken all the same.
-            let _ = outcomes.try_update(|all| all.append(told));
+            let _ = outcomes.try_update(|all| all.append(recorded));
             let _ = intake
                 .progress
                 .try_update(|progress| progress.done += std::mem::take(done));
@@ -135,16 +135,16 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
                     app.read_flow().await;
                 }
             }
-            told.push((file.name(), outcome));
+            recorded.push((file.name(), outcome));
             done += 1;
             let now = clock::now().utc_ms;
             if CALM_MS <= now - drawn {
                 drawn = now;
-                show(&mut told, &mut done);
+                show(&mut recorded, &mut done);
             }
         }
         app.work.end();
-        show(&mut told, &mut done);
+        show(&mut recorded, &mut done);
         app.read_list_now().await;
         app.let_go_old().await;
         app.look_at_room();
@@ -201,17 +201,17 @@ fn rows(intake: Intake) -> Node {
 
 /// What is to be said of the pictures and voice notes that came with a file.
 fn came(bytes: &Came, lang: Lang) -> Vec<String> {
-    let mut told = Vec::new();
-    if bytes.kept > 0 {
-        told.push(text::pictures_taken(lang, bytes.kept));
+    let mut recorded = Vec::new();
+    if bytes.saved > 0 {
+        recorded.push(text::photos_taken(lang, bytes.saved));
     }
     if !bytes.wrong.is_empty() {
-        told.push(text::picture_wrong(lang, &bytes.wrong.join(", ")));
+        recorded.push(text::photo_wrong(lang, &bytes.wrong.join(", ")));
     }
     if bytes.no_room {
-        told.push(text::kept(lang, Kept::NoRoomImport).to_owned());
+        recorded.push(text::saved(lang, Saved::NoRoomImport).to_owned());
     }
-    told
+    recorded
 }
 
 /// What became of a file, in a word or two.
@@ -231,14 +231,14 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
     let (sentences, jobs) = match outcome {
         Outcome::Refused(say) => (vec![text::say(lang, *say).to_owned()], Vec::new()),
         Outcome::NotUnpacked => {
-            let words = text::kept(lang, Kept::NotUnpacked).to_owned();
+            let words = text::saved(lang, Saved::NotUnpacked).to_owned();
             (vec![words], Vec::new())
         }
         Outcome::Eases(_, eases) => {
-            let mut told = vec![text::say(lang, Say::ImportEases).to_owned()];
+            let mut recorded = vec![text::say(lang, Say::ImportEases).to_owned()];
             let lines = |it: &Eases| text::eased(lang, &it.job, &it.eased);
-            told.extend(eases.iter().flat_map(lines));
-            (told, Vec::new())
+            recorded.extend(eases.iter().flat_map(lines));
+            (recorded, Vec::new())
         }
         Outcome::Taken { jobs, .. } => (taken(lang, outcome), jobs.clone()),
     };
@@ -258,7 +258,7 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
         )
     });
     let links = links.collect_view();
-    let book = matches!(outcome, Outcome::Taken { book, .. } if book.cards > 0);
+    let book = matches!(outcome, Outcome::Taken { book, .. } if book.specs > 0);
     let book = book.then(|| {
         let label = text::book(lang, BookWord::Title);
         link(Look::Plain, label, Route::Book.to_hash())
@@ -274,13 +274,13 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
 
 /// What a rescue file lacks, and the first of what is set aside, by its name.
 fn rescued(rescue: &Rescue, lang: Lang) -> Vec<String> {
-    let mut told = vec![text::say(lang, Say::ImportRescue).to_owned()];
-    told.extend(rescue.say(lang).take(MOST_NAMED));
+    let mut recorded = vec![text::say(lang, Say::ImportRescue).to_owned()];
+    recorded.extend(rescue.say(lang).take(MOST_NAMED));
     let all = rescue.problems.len() + rescue.aside.len();
     if let Some(more) = all.checked_sub(MOST_NAMED).filter(|more| *more > 0) {
-        told.push(text::more_rows(lang, more));
+        recorded.push(text::more_rows(lang, more));
     }
-    told
+    recorded
 }
 
 fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
@@ -289,7 +289,7 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         new,
         aside,
         edited,
-        no_picture,
+        no_photo,
         book,
         bytes,
         emptied,
@@ -305,7 +305,7 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         sentences.push(text::say(lang, Say::ImportUnfinished).to_owned());
     }
     sentences.extend(rescue.iter().flat_map(|rescue| rescued(rescue, lang)));
-    if book.cards > 0 {
+    if book.specs > 0 {
         sentences.push(text::book_came(lang, *book));
     }
     if *new == 0 && !unfinished {
@@ -321,8 +321,8 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         sentences.push(text::emptied(lang, *emptied));
     }
     sentences.extend(came(bytes, lang));
-    if !no_picture.is_empty() {
-        let steps = no_picture.iter().map(|key| text::step(lang, key.step).name);
+    if !no_photo.is_empty() {
+        let steps = no_photo.iter().map(|key| text::step(lang, key.step).name);
         let steps: Vec<&str> = steps.collect();
         let partial = rescue
             .as_ref()

@@ -2,14 +2,14 @@
 
 use crate::text::{self, Ledger, Say};
 use crate::trade::damage::Damage;
-use crate::trade::wheel_end::{Step, StepSpec};
+use crate::trade::wheel_end::{PlannedStep, Step};
 use crate::ui::at::StepContext;
 use crate::ui::parts::picks::toggle;
 use crate::ui::view::prelude::*;
 
 /// The words, folded away until they are asked for; nothing at other steps.
-pub fn old_part(at: &StepContext, spec: &StepSpec) -> Option<Node> {
-    if spec.key.step != Step::Compare {
+pub fn old_part(at: &StepContext, planned: &PlannedStep) -> Option<Node> {
+    if planned.key.step != Step::Compare {
         return None;
     }
     let (lang, seen) = (at.lang, at.seen);

@@ -2,7 +2,7 @@
 
 use crate::job::backdate::Ago;
 use crate::job::entry::{Event, Remark};
-use crate::text::{self, CauseWord, FaceWord, Kept, Say};
+use crate::text::{self, CauseWord, FaceWord, Saved, Say};
 use crate::trade::wheel_end::{NotDoneReason, Phase};
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera;
@@ -94,12 +94,12 @@ fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
                 {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
                 {key(Look::Plain, text::done_earlier(at.lang), move || open.set(Panel::Earlier))}
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}
-                {seeks(at.spec.phase).then(|| {
+                {seeks(at.planned.phase).then(|| {
                     let title = text::cause_word(at.lang, CauseWord::Title);
                     link(Look::Plain, title, Route::Cause(id()).to_hash())
                 })}
                 {link(Look::Plain, at.say(Say::Where), Route::Where(id()).to_hash())}
-                {link(Look::Plain, text::kept(at.lang, Kept::Title), Route::Notes(id()).to_hash())}
+                {link(Look::Plain, text::saved(at.lang, Saved::Title), Route::Notes(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::LooseList), Route::Loose(id()).to_hash())}
                 {link(Look::Plain, text::face(at.lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                 {link(Look::Plain, at.say(Say::Pause), Route::Home.to_hash())}
@@ -148,7 +148,7 @@ fn note(at: &StepContext, open: RwSignal<Panel>, say: Say) -> Node {
         if note.trim().is_empty() {
             return;
         }
-        let step = here.spec.key;
+        let step = here.planned.key;
         let stuck = stuck.then_some(Event::Remark(step, Remark::WillNotGo));
         let note = Event::Note(Some(step), note);
         here.write(stuck.into_iter().chain([note]).collect());
@@ -180,7 +180,7 @@ fn practice_car(at: &StepContext) -> Node {
 }
 
 fn why(at: &StepContext) -> Node {
-    let picture = at.spec.key.step.row().picture;
+    let picture = at.planned.key.step.row().drawing;
     view! {
         <section class="panel">
             <h2>{at.text().name}</h2>

@@ -25,14 +25,14 @@ type Needle = RwSignal<Option<Divisions>>;
 
 /// Whether this step has a practice car that shows something.
 pub fn shows(at: &StepContext) -> bool {
-    met(at.sheet(), &at.spec).is_some()
+    met(at.sheet(), &at.planned).is_some()
 }
 
 /// The way to the practice car of this step; nothing on a real job.
 ///
 /// A thermometer is read at once; a round has the key among its own.
 pub fn way(at: &StepContext) -> Option<Node> {
-    match met(at.sheet(), &at.spec)?.1 {
+    match met(at.sheet(), &at.planned)?.1 {
         Met::Needle(..) | Met::Heat(_) => None,
         _ => Some(view! { <div class="practice__way">{try_it(at)}</div> }),
     }
@@ -40,7 +40,7 @@ pub fn way(at: &StepContext) -> Option<Node> {
 
 /// What the thermometer reads at this step of a practice car, before it is typed.
 pub fn reading(at: &StepContext) -> Option<Node> {
-    let (_, met) = met(at.sheet(), &at.spec)?;
+    let (_, met) = met(at.sheet(), &at.planned)?;
     match met {
         Met::Heat(heat) => {
             let heat = at.fmt.temperature(heat, 0).line();
@@ -54,7 +54,7 @@ pub fn reading(at: &StepContext) -> Option<Node> {
 /// The key that opens the practice car over the step.
 pub fn try_it(at: &StepContext) -> Node {
     let here = at.clone();
-    let sound = met(at.sheet(), &at.spec).and_then(|(_, met)| sound_of(met));
+    let sound = met(at.sheet(), &at.planned).and_then(|(_, met)| sound_of(met));
     key(Look::Plain, at.say(Say::TryIt), move || {
         tone::unlock();
         if let Some(sound) = sound {
@@ -66,7 +66,7 @@ pub fn try_it(at: &StepContext) -> Node {
 
 /// What the practice car shows: words, or a dial with keys that are held.
 pub fn car(at: &StepContext) -> Option<Node> {
-    let (car, met) = met(at.sheet(), &at.spec)?;
+    let (car, met) = met(at.sheet(), &at.planned)?;
     let words = text::practice_met(at.lang, met, "");
     let needle = Needle::new(None);
     let (rig, keys) = match met {

@@ -4,7 +4,7 @@ use crate::job::combined_steps::Line;
 use crate::job::ending::retorque_odometer;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Check, Form, Given, Step, StepSpec};
+use crate::trade::wheel_end::{Check, Form, Given, PlannedStep, Step};
 use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
@@ -16,15 +16,15 @@ use crate::ui::view::prelude::*;
 pub fn rows(at: &StepContext) -> Option<Node> {
     as_they_stood(at);
     let steps = at.rows.steps.iter().enumerate();
-    let shown = steps.map(|(step, spec)| of_step(at, step, spec));
+    let shown = steps.map(|(step, planned)| of_step(at, step, planned));
     (!at.rows.steps.is_empty()).then(|| shown.collect_view())
 }
 
 /// Rows that were touched before the page was loaded again stand as they were.
 fn as_they_stood(at: &StepContext) {
-    let kept = Drafts::of(at).answers(&names(at));
+    let saved = Drafts::of(at).answers(&names(at));
     at.rows.lines.update_untracked(|all| {
-        for (line, answer) in all.iter_mut().zip(kept) {
+        for (line, answer) in all.iter_mut().zip(saved) {
             line.answer = line.answer.or(answer);
         }
     });
@@ -33,7 +33,11 @@ fn as_they_stood(at: &StepContext) {
 /// The name of each row: its step and, in a list, its check.
 fn names(at: &StepContext) -> Vec<String> {
     let name = |line: &Line| {
-        let step = at.rows.steps.get(line.step).map(|spec| spec.key.code());
+        let step = at
+            .rows
+            .steps
+            .get(line.step)
+            .map(|planned| planned.key.code());
         let check = line.check.map_or("", Check::code);
         format!("{}/{check}", step.unwrap_or_default())
     };
@@ -42,27 +46,27 @@ fn names(at: &StepContext) -> Vec<String> {
         .with_untracked(|all| all.iter().map(name).collect())
 }
 
-fn of_step(at: &StepContext, step: usize, spec: &StepSpec) -> Node {
-    let text = text::step_for(at.lang, spec.key, at.open.plan.build());
+fn of_step(at: &StepContext, step: usize, planned: &PlannedStep) -> Node {
+    let text = text::step_for(at.lang, planned.key, at.open.plan.build());
     let lines = at.rows.lines.get_untracked();
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
     let lines: Vec<Node> = lines
         .map(|(row, line)| match line.check {
-            Some(check) => turned(at, row, spec.key.step, text::check(at.lang, check)),
-            None => turned(at, row, spec.key.step, text.say),
+            Some(check) => turned(at, row, planned.key.step, text::check(at.lang, check)),
+            None => turned(at, row, planned.key.step, text.say),
         })
         .collect();
-    let say =
-        matches!(spec.form, Form::Checks(_)).then(|| view! { <p class="rows__say">{text.say}</p> });
-    let due = matches!(spec.form, Form::Retorque).then(|| due(at));
+    let say = matches!(planned.form, Form::Checks(_))
+        .then(|| view! { <p class="rows__say">{text.say}</p> });
+    let due = matches!(planned.form, Form::Retorque).then(|| due(at));
     let many = if lines.len() > 3 { "yes" } else { "no" };
     view! {
         {say}
         {text.caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
-        {of_job(at, spec)}
+        {of_job(at, planned)}
         {due}
         <ul class="checks" data-many=many>{lines}</ul>
-        {old_part(at, spec)}
+        {old_part(at, planned)}
     }
 }
 

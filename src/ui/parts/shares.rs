@@ -29,11 +29,11 @@ pub fn shares(
         most: 1.0,
         ends: (&fmt.percent(0.0), &fmt.percent(1.0)),
     };
-    let told: Vec<String> = pairs
+    let recorded: Vec<String> = pairs
         .clone()
         .map(|(row, value)| format!("{} {value}", row.what))
         .collect();
-    let alt = text::span_alt(lang, title, &told.join(", "));
+    let alt = text::span_alt(lang, title, &recorded.join(", "));
     let between = |row: &Row<String>| {
         row.share.map_or_else(String::new, |share| {
             text::share_between(lang, &fmt.percent(share.low), &fmt.percent(share.high))

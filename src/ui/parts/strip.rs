@@ -34,7 +34,7 @@ pub fn strip(at: &StepContext) -> Node {
             {drawn(&outline, title, "strip__corner")}
             <div class="strip__where">
                 <p class="strip__phase">
-                    {text::phase(lang, at.spec.phase)} {" · "} {storage_mark(app)}
+                    {text::phase(lang, at.planned.phase)} {" · "} {storage_mark(app)}
                 </p>
                 <p class="strip__name">{at.name()}</p>
             </div>
@@ -50,9 +50,9 @@ pub fn strip(at: &StepContext) -> Node {
 /// The line under the strip: how far the job is at this step, or at the one that comes next where
 /// the step is none of the procedure.
 fn how_far_line(at: &StepContext) -> Node {
-    let first = at.rows.steps.first().unwrap_or(&at.spec).key;
+    let first = at.rows.steps.first().unwrap_or(&at.planned).key;
     let steps = &at.open.steps;
-    let here = how_far(steps, first).map(|here| (here, at.spec.phase));
+    let here = how_far(steps, first).map(|here| (here, at.planned.phase));
     let next = || {
         let next = at.open.next()?;
         Some((how_far(steps, next.key)?, next.phase))
@@ -92,10 +92,10 @@ pub fn of_record(open: &Open, lang: Lang) -> Node {
 fn storage_mark(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let word = move || match app.keeping.get() {
-        Keeping::Kept => Say::StorageKept,
+        Keeping::Saved => Say::StorageSaved,
         Keeping::Busy => Say::StorageKeeping,
-        Keeping::NotYetSafe(_) => Say::StorageKeptNotYetSafe,
-        Keeping::NotKept(_) => Say::StorageNotKept,
+        Keeping::NotYetSafe(_) => Say::StorageSavedNotYetSafe,
+        Keeping::SaveError(_) => Say::StorageNotSaved,
     };
     view! {
         <span class="strip__kept" role="status">
@@ -124,7 +124,7 @@ pub fn banners(app: App) -> Node {
         let full = matches!(
             app.keeping.get(),
             Keeping::NotYetSafe(StoreError::Full)
-                | Keeping::NotKept(crate::slate::NotKept::Storage(StoreError::Full))
+                | Keeping::SaveError(crate::slate::SaveError::Storage(StoreError::Full))
         );
         if app.closed.get() == Some(Closed::NewerVersion) {
             Some(Say::OldTab)
@@ -187,7 +187,7 @@ pub fn banners(app: App) -> Node {
                 })
             }}
             {move || {
-                app.told.get().map(|words| {
+                app.recorded.get().map(|words| {
                     view! {
                         <p class="told" role="status">
                             {words}

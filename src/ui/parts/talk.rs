@@ -6,7 +6,7 @@ use leptos::task::spawn_local;
 use crate::job::entry::{Event, Voice};
 use crate::platform::clock::{self, Timer};
 use crate::platform::voice::{self, Recording, VoiceError};
-use crate::text::{self, Kept};
+use crate::text::{self, Saved};
 use crate::ui::at::StepContext;
 use crate::ui::view::prelude::*;
 
@@ -14,7 +14,7 @@ use crate::ui::view::prelude::*;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Talk {
     /// Nobody talks; what became of the last time, if there was one.
-    Quiet(Option<Kept>),
+    Quiet(Option<Saved>),
     /// The browser is asked for the microphone.
     Asking,
     /// Somebody has talked for so many seconds.
@@ -44,11 +44,11 @@ pub fn talk(at: &StepContext) -> Node {
     let lang = at.lang;
     let hint = move || match key.talk.get() {
         Talk::Talking(said) => text::talking(lang, said, Voice::LONGEST_S),
-        Talk::Asking => text::kept(lang, Kept::MicAsking).to_owned(),
-        Talk::Quiet(_) | Talk::Keeping => text::kept(lang, Kept::HoldHint).to_owned(),
+        Talk::Asking => text::saved(lang, Saved::MicAsking).to_owned(),
+        Talk::Quiet(_) | Talk::Keeping => text::saved(lang, Saved::HoldHint).to_owned(),
     };
-    let told = move || match key.talk.get() {
-        Talk::Quiet(Some(word)) => Some(text::kept(lang, word)),
+    let recorded = move || match key.talk.get() {
+        Talk::Quiet(Some(word)) => Some(text::saved(lang, word)),
         _ => None,
     };
     let is_press = |event: &KeyboardEvent| matches!(event.key().as_str(), "Enter" | " ");
@@ -71,10 +71,10 @@ pub fn talk(at: &StepContext) -> Node {
             }}
             on:keyup={move |_| key.end()}
         >
-            <span>{text::kept(lang, Kept::HoldToTalk)}</span>
+            <span>{text::saved(lang, Saved::HoldToTalk)}</span>
             <small>{hint}</small>
         </button>
-        <p class="talk__told" role="alert">{told}</p>
+        <p class="talk__told" role="alert">{recorded}</p>
     }
 }
 
@@ -95,7 +95,7 @@ impl Key {
                 Err(problem) => self.tell(Talk::Quiet(Some(word(problem)))),
                 Ok(recording) if self.held.try_get_value() == Some(true) => self.talking(recording),
                 // The finger left while the browser asked: nothing was recorded.
-                Ok(_) => self.tell(Talk::Quiet(Some(Kept::MicAllowed))),
+                Ok(_) => self.tell(Talk::Quiet(Some(Saved::MicAllowed))),
             }
         });
     }
@@ -127,11 +127,11 @@ impl Key {
         self.tell(Talk::Keeping);
         let at = self.at.get_value();
         spawn_local(async move {
-            let kept = match recording.end().await {
+            let saved = match recording.end().await {
                 Err(problem) => Err(word(problem)),
                 Ok(sound) => keep(&at, sound).await,
             };
-            self.tell(Talk::Quiet(kept.err()));
+            self.tell(Talk::Quiet(saved.err()));
         });
     }
 }
@@ -139,8 +139,8 @@ impl Key {
 async fn keep(
     at: &StepContext,
     (sound, seconds): (crate::platform::record::Photo, u8),
-) -> Result<(), Kept> {
-    let (step, mime) = (at.spec.key, sound.mime.clone());
+) -> Result<(), Saved> {
+    let (step, mime) = (at.planned.key, sound.mime.clone());
     let whats = move |sha256| {
         vec![Event::Voice(Voice {
             step,
@@ -149,15 +149,15 @@ async fn keep(
             seconds,
         })]
     };
-    let kept = at.app.keep_bytes(&at.open.log, sound, whats, || {}).await;
-    kept.map_err(|_| Kept::VoiceFull)
+    let saved = at.app.keep_bytes(&at.open.log, sound, whats, || {}).await;
+    saved.map_err(|_| Saved::VoiceFull)
 }
 
-const fn word(problem: VoiceError) -> Kept {
+const fn word(problem: VoiceError) -> Saved {
     match problem {
-        VoiceError::Denied => Kept::MicDenied,
-        VoiceError::NoMicrophone => Kept::MicNone,
-        VoiceError::TooShort => Kept::VoiceShort,
-        VoiceError::Failed => Kept::VoiceFailed,
+        VoiceError::Denied => Saved::MicDenied,
+        VoiceError::NoMicrophone => Saved::MicNone,
+        VoiceError::TooShort => Saved::VoiceShort,
+        VoiceError::Failed => Saved::VoiceFailed,
     }
 }

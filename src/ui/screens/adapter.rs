@@ -24,7 +24,7 @@ struct Fields {
 impl Fields {
     fn new(at: &StepContext) -> Self {
         let drafts = Drafts::of(at);
-        let known = at.sheet().lever(at.spec.key);
+        let known = at.sheet().lever(at.planned.key);
         let typed = |text: Option<&str>, otherwise: &str| text.unwrap_or(otherwise).to_owned();
         let common = match at.fmt.system {
             System::Metric => LengthUnit::Millimetre,
@@ -83,12 +83,12 @@ pub fn fields(at: &StepContext, telling: RwSignal<Telling>) -> (Node, Node) {
         let lever = untrack(move || fields.lever().filter(|_| refused(fields).is_none()));
         if let Some(lever) = lever {
             fields.drafts.drop_with_tap();
-            here.write(vec![Event::Lever(here.spec.key, Some(lever))]);
+            here.write(vec![Event::Lever(here.planned.key, Some(lever))]);
         }
     };
     let without = move || {
         fields.drafts.drop_with_tap();
-        plain.write(vec![Event::Lever(plain.spec.key, None)]);
+        plain.write(vec![Event::Lever(plain.planned.key, None)]);
     };
     let keys = view! {
         {key(Look::Primary, at.say(Say::Keep), keep)}

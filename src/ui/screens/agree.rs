@@ -56,7 +56,7 @@ pub(super) struct Question {
 /// The customer's answer, to the inspection or to the repair.
 pub fn consent(at: &StepContext) -> Node {
     let price = at.sheet().price();
-    if at.spec.key.step == Step::TeardownYes {
+    if at.planned.key.step == Step::TeardownYes {
         let known = price.and_then(|price| price.refit.clone());
         return match known {
             Some(amount) => asking(at, Some(amount)),
@@ -71,10 +71,10 @@ pub fn consent(at: &StepContext) -> Node {
 }
 
 fn asking(at: &StepContext, amount: Option<Money>) -> Node {
-    let teardown = at.spec.key.step == Step::TeardownYes;
+    let teardown = at.planned.key.step == Step::TeardownYes;
     let question = Question {
         at: at.clone(),
-        step: at.spec.key,
+        step: at.planned.key,
         sentence: None,
         scope: if teardown {
             Scope::Teardown
@@ -137,13 +137,13 @@ impl Question {
 
     fn amount_line(&self) -> Option<String> {
         let (at, amount) = (&self.at, self.amount.as_ref()?);
-        let told = money(at.fmt, amount);
+        let recorded = money(at.fmt, amount);
         Some(match self.scope {
-            Scope::Teardown => text::price_refit(at.lang, &told),
-            Scope::Repair => text::price_repair(at.lang, &told),
+            Scope::Teardown => text::price_refit(at.lang, &recorded),
+            Scope::Repair => text::price_repair(at.lang, &recorded),
             Scope::Extra => {
                 let total = agreed_with(at.sheet(), amount).map(|total| money(at.fmt, &total));
-                let (more, total) = (told.as_str(), total.as_deref().unwrap_or_default());
+                let (more, total) = (recorded.as_str(), total.as_deref().unwrap_or_default());
                 text::asking(at.lang, Asking::Further { more, total })
             }
         })
@@ -179,7 +179,11 @@ fn locked(question: &Question, body: Node, keys: Node) -> Node {
     let (app, page) = (question.at.app, question.page);
     let at = &question.at;
     let back = at.say(Say::BackToTech);
-    let name = text::you_are_at(at.lang, text::phase(at.lang, at.spec.phase), at.text().name);
+    let name = text::you_are_at(
+        at.lang,
+        text::phase(at.lang, at.planned.phase),
+        at.text().name,
+    );
     let below = Below::new(Signal::stored(true));
     // The box for a name stands whole once all was read.
     let end = below.end_then(|| clock::later(50, page_end));

@@ -49,7 +49,7 @@ pub fn ask(at: &StepContext) -> Node {
 
 /// The last four characters of the VIN, large enough to be held against the windscreen.
 fn last_four(at: &StepContext) -> Option<Node> {
-    if at.spec.key.step != Step::RightCar {
+    if at.planned.key.step != Step::RightCar {
         return None;
     }
     let vin = at
@@ -69,14 +69,16 @@ fn last_four(at: &StepContext) -> Option<Node> {
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
 /// not, and says for how many. A row that was not yes stays so until it is tapped itself.
 pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
-    let told = rows(at.sheet(), &at.spec, checks);
+    let recorded = rows(at.sheet(), &at.planned, checks);
     let drafts = Drafts::of(at);
-    let kept = drafts.answers(&names(checks)).into_iter();
-    let given = kept.zip(&told).map(|(kept, told)| kept.or(*told));
+    let saved = drafts.answers(&names(checks)).into_iter();
+    let given = saved
+        .zip(&recorded)
+        .map(|(saved, recorded)| saved.or(*recorded));
     let given = RwSignal::new(given.collect::<Vec<_>>());
     let lines = (0..checks.len()).map(|row| {
-        let told = told.get(row).copied().flatten();
-        check_row(at, given, row, checks, told)
+        let recorded = recorded.get(row).copied().flatten();
+        check_row(at, given, row, checks, recorded)
     });
     let lines = lines.collect_view();
     let (lang, all, here) = (at.lang, checks.len(), at.clone());
@@ -90,13 +92,14 @@ pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
     // What was said before is not said again.
     let seen = at.clone();
     let same = move || {
-        given.with(|rows| *rows == told && rows.iter().all(Option::is_some)) && !seen.sees_news()
+        given.with(|rows| *rows == recorded && rows.iter().all(Option::is_some))
+            && !seen.sees_news()
     };
     frame(
         at,
         view! {
             <ul class="checks">{lines}</ul>
-            {old_part(at, &at.spec)}
+            {old_part(at, &at.planned)}
         },
         view! {
             <button type="button" class="key key--primary" prop:disabled=same on:click=keep>
@@ -118,16 +121,16 @@ fn check_row(
     given: RwSignal<Vec<Option<Answer>>>,
     row: usize,
     checks: &[Check],
-    told: Option<Answer>,
+    recorded: Option<Answer>,
 ) -> Option<Node> {
     let check = *checks.get(row)?;
-    let (lang, step, drafts) = (at.lang, at.spec.key.step, Drafts::of(at));
+    let (lang, step, drafts) = (at.lang, at.planned.key.step, Drafts::of(at));
     let names = names(checks);
     let answer = move || given.with(|all| all.get(row).copied().flatten());
     let turn = move |_| {
         given.update(|all| {
             if let Some(answer) = all.get_mut(row) {
-                *answer = Some(put_right(told, *answer));
+                *answer = Some(put_right(recorded, *answer));
             }
         });
         drafts.set_answers(&names, given.get_untracked());
@@ -158,7 +161,7 @@ fn check_row(
 
 /// The site can be refused as a whole, which ends the job before the car is touched.
 fn refuse_site(at: &StepContext) -> Option<Node> {
-    (at.spec.key.step == Step::SiteLook).then(|| {
+    (at.planned.key.step == Step::SiteLook).then(|| {
         let here = at.clone();
         key(Look::Plain, at.say(Say::NotSafeHere), move || {
             here.answer(Reply::Said(Answer::No));
@@ -215,7 +218,7 @@ fn why(at: &StepContext) -> Node {
             move || {
                 let mut whats = vec![Event::CameBackFor(cause)];
                 let reply = Reply::Picked(Choice::SameCorner);
-                whats.extend(done(here.sheet(), &here.spec, reply));
+                whats.extend(done(here.sheet(), &here.planned, reply));
                 here.write_and_go_on(whats);
             },
         )

@@ -1,22 +1,22 @@
-//! The card book of this phone: what is kept, for which vehicles, how old it is; confirmed by one
+//! The spec library of this phone: what is kept, for which vehicles, how old it is; confirmed by one
 //! tap each, and taken along as a file of its own.
 
 use leptos::task::spawn_local;
 
 use crate::job::book::{PREFIX, offers, source_of};
 use crate::job::entry::{Event, LogId, VehicleField};
-use crate::report::cards::{card_twin, card_value, source_line};
+use crate::report::specs::{source_line, spec_twin, spec_value};
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Say};
-use crate::trade::fastening::{CardItem, SpecCard};
+use crate::trade::fastening::{Spec, SpecItem};
 use crate::trade::vehicle::Fixing;
 use crate::ui::files::exported_book;
 use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
-use crate::ui::screens::cards::{aged, looked_up_today};
 use crate::ui::screens::report_screen::offer;
+use crate::ui::screens::specs::{aged, looked_up_today};
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
@@ -25,14 +25,14 @@ use crate::ui::view::prelude::*;
 struct Family {
     log: LogId,
     name: String,
-    /// What is kept of each thing; more than one card where two phones differ.
-    kept: Vec<Vec<SpecCard>>,
+    /// What is kept of each thing; more than one spec where two phones differ.
+    saved: Vec<Vec<Spec>>,
 }
 
 /// The book as it was read.
 type Books = RwSignal<Option<Vec<Family>>>;
 
-/// The card book.
+/// The spec library.
 pub fn book(app: App) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let books: Books = RwSignal::new(None);
@@ -66,14 +66,14 @@ fn read(app: App, books: Books) {
                 continue;
             }
             let sheet = app.read_log(&log).await;
-            let kept = CardItem::ALL.iter().map(|item| offers(&sheet, *item));
-            let kept: Vec<Vec<SpecCard>> = kept.filter(|cards| !cards.is_empty()).collect();
+            let saved = SpecItem::ALL.iter().map(|item| offers(&sheet, *item));
+            let saved: Vec<Vec<Spec>> = saved.filter(|specs| !specs.is_empty()).collect();
             let name = sheet.vehicle(VehicleField::Family).unwrap_or(&log);
-            if !kept.is_empty() {
+            if !saved.is_empty() {
                 all.push(Family {
                     name: name.to_owned(),
                     log: LogId(log),
-                    kept,
+                    saved,
                 });
             }
         }
@@ -84,12 +84,12 @@ fn read(app: App, books: Books) {
 
 fn family(app: App, books: Books, family: &Family) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let rows = family.kept.iter().map(|cards| {
-        let differ = (cards.len() > 1).then(|| {
+    let rows = family.saved.iter().map(|specs| {
+        let differ = (specs.len() > 1).then(|| {
             view! { <li class="slip" role="alert">{text::book(lang, BookWord::Differ)}</li> }
         });
-        let cards = cards.iter().map(|card| row(app, books, &family.log, card));
-        view! { {differ} {cards.collect_view()} }
+        let specs = specs.iter().map(|spec| row(app, books, &family.log, spec));
+        view! { {differ} {specs.collect_view()} }
     });
     view! {
         <section class="book__family">
@@ -99,17 +99,17 @@ fn family(app: App, books: Books, family: &Family) -> Node {
     }
 }
 
-fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
+fn row(app: App, books: Books, log: &LogId, spec: &Spec) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, fmt) = (settings.lang, settings.format());
-    let name = text::card_item(lang, card.item, Fixing::Nuts);
-    let twin = card_twin(lang, fmt, card).map(|twin| text::also_value(lang, &twin));
-    let source = source_of(card).map(|source| source_line(lang, source));
-    let is_fresh = source_of(card).is_some_and(|it| it.looked_up.to_string() == today());
+    let name = text::spec_item(lang, spec.item, Fixing::Nuts);
+    let twin = spec_twin(lang, fmt, spec).map(|twin| text::also_value(lang, &twin));
+    let source = source_of(spec).map(|source| source_line(lang, source));
+    let is_fresh = source_of(spec).is_some_and(|it| it.looked_up.to_string() == today());
     let state = if is_fresh {
         view! { <p><b>{text::book(lang, BookWord::Today)}</b></p> }
     } else {
-        let (log, fresh) = (log.clone(), looked_up_today(card, &settings.by));
+        let (log, fresh) = (log.clone(), looked_up_today(spec, &settings.by));
         let confirm = key(
             Look::Plain,
             text::say(lang, Say::LookedUpAgain),
@@ -117,13 +117,13 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
                 keep(app, books, log.clone(), fresh.clone());
             },
         );
-        view! { <p><b>{aged(lang, card)}</b></p> {confirm} }
+        view! { <p><b>{aged(lang, spec)}</b></p> {confirm} }
     };
     view! {
         <li class="book__card" aria-label=name>
             <p class="book__value">
                 <span>{name}</span>
-                <b>{card_value(lang, fmt, card)}</b>
+                <b>{spec_value(lang, fmt, spec)}</b>
                 <small>{twin}</small>
             </p>
             <p class="hint">{source}</p>
@@ -132,11 +132,11 @@ fn row(app: App, books: Books, log: &LogId, card: &SpecCard) -> Node {
     }
 }
 
-/// Keeps a card that was looked up again, and reads the book again.
-fn keep(app: App, books: Books, log: LogId, card: Option<SpecCard>) {
-    let Some(card) = card else { return };
+/// Keeps a spec that was looked up again, and reads the book again.
+fn keep(app: App, books: Books, log: LogId, spec: Option<Spec>) {
+    let Some(spec) = spec else { return };
     spawn_local(async move {
-        app.append_to(log, vec![Event::Card(card)]).await;
+        app.append_to(log, vec![Event::Spec(spec)]).await;
         read(app, books);
     });
 }

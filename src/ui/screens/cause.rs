@@ -10,7 +10,7 @@ use crate::text::{self, CauseWord, Lang, Say};
 use crate::trade::answer::Answer;
 use crate::trade::diagnosis::{Clue, Complaint, Findings, TABLE, Test, next_tests, rank};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Step, StepSpec};
+use crate::trade::wheel_end::{PlannedStep, Step};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::picks::toggle;
 use crate::ui::parts::picture::drawn;
@@ -137,10 +137,10 @@ impl Here {
 
     fn answers(&self, found: &Findings, test: Test) -> Node {
         if let Some(step) = step_of(test) {
-            let asked = |spec: &&StepSpec| self.is_of(spec, step);
+            let asked = |planned: &&PlannedStep| self.is_of(planned, step);
             return match self.open.steps.iter().find(asked) {
-                Some(spec) => {
-                    let hash = Route::Step(self.open.log.0.clone(), spec.key).to_hash();
+                Some(planned) => {
+                    let hash = Route::Step(self.open.log.0.clone(), planned.key).to_hash();
                     link(Look::Plain, self.word(CauseWord::AtStep), hash)
                 }
                 None => {
@@ -172,8 +172,9 @@ impl Here {
         }
     }
 
-    fn is_of(&self, spec: &StepSpec, step: Step) -> bool {
-        spec.key.step == step && (spec.key.corner.is_none() || spec.key.corner == self.corner)
+    fn is_of(&self, planned: &PlannedStep, step: Step) -> bool {
+        planned.key.step == step
+            && (planned.key.corner.is_none() || planned.key.corner == self.corner)
     }
 
     /// A key that gives one answer to a test, and takes its others away.

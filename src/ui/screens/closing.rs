@@ -5,13 +5,13 @@ use std::sync::Arc;
 use crate::job::end_holding;
 use crate::job::ending::{nothing_was_opened, proposed};
 use crate::job::entry::{Charge, Ended, Ending, Event, Reply};
-use crate::job::picture::owed_when_left;
+use crate::job::photo::owed_when_left;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
 use crate::report::{item_name, must_not_drive, not_proved, nothing_wrong, warning_light_lines};
 use crate::text::{self, Now, Pay, Say};
 use crate::trade::play::Decision;
-use crate::trade::wheel_end::{Form, NotDoneReason, Phase, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, NotDoneReason, Phase, PlannedStep, Step, StepKey};
 use crate::ui::at::StepContext;
 use crate::ui::beside::beside;
 use crate::ui::parts::camera;
@@ -36,8 +36,8 @@ pub fn retorque(at: &StepContext) -> Node {
 
 /// Keeps what the step writes and that it is done.
 fn keep_beside(at: &StepContext) {
-    let mut whats = beside(at, &at.spec);
-    whats.push(Event::Answered(at.spec.key, Reply::Done));
+    let mut whats = beside(at, &at.planned);
+    whats.push(Event::Answered(at.planned.key, Reply::Done));
     at.write_and_go_on(whats);
 }
 
@@ -118,7 +118,7 @@ pub fn end(at: &StepContext) -> Node {
         move || {
             if leave.get() {
                 match owed_when_left(keys.sheet()) {
-                    Some(step) => picture_first(&keys, step),
+                    Some(step) => photo_first(&keys, step),
                     None => charges(&keys),
                 }
             } else {
@@ -242,7 +242,7 @@ fn what_holds(at: &StepContext) -> Option<Node> {
 }
 
 /// How it stands goes into the record before somebody takes charge, or why there is no picture.
-fn picture_first(at: &StepContext, step: StepKey) -> Node {
+fn photo_first(at: &StepContext, step: StepKey) -> Node {
     let (asked, trouble) = (at.asked(step), RwSignal::new(None));
     let lang = at.lang;
     let reasons = NotDoneReason::ALL.iter().map(|because| {
@@ -287,7 +287,7 @@ fn charges(at: &StepContext) -> Node {
 fn finish(at: &StepContext, ended: Ended, then: impl FnOnce(App) + 'static) {
     let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
     let app = at.app;
-    let whats = [at.told(), vec![Event::Ended(ended)]].concat();
+    let whats = [at.recorded(), vec![Event::Ended(ended)]].concat();
     let whats = with_records(at.sheet(), whats);
     let (forget, go_on) = (at.forgetting_rows(), app.going_on(end));
     app.append_then(whats, move || {
@@ -333,7 +333,7 @@ pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> Node {
     if key != StepKey::once(Step::End) {
         return overview::wherever(app);
     }
-    let spec = StepSpec {
+    let planned = PlannedStep {
         key,
         phase: Phase::HandOver,
         form: Form::End,
@@ -342,5 +342,5 @@ pub fn end_from_anywhere(app: App, open: Arc<Open>, key: StepKey) -> Node {
         joins: false,
     };
     app.lock();
-    end(&StepContext::new(app, open, spec))
+    end(&StepContext::new(app, open, planned))
 }

@@ -23,15 +23,15 @@ const MOST_VALUES: usize = 20;
 pub fn open_conflicts(app: App, open: &Arc<Open>) -> Option<Node> {
     let settings = app.settings.get_untracked();
     let (lang, format) = (settings.lang, settings.format());
-    let told = conflict_texts(&open.sheet, lang, format);
-    if told.is_empty() {
+    let recorded = conflict_texts(&open.sheet, lang, format);
+    if recorded.is_empty() {
         return None;
     }
     let locked = open.sheet.read_only();
-    let all = told.into_iter().enumerate().map(|(place, told)| {
-        let shown = || told.values.iter().take(MOST_VALUES);
+    let all = recorded.into_iter().enumerate().map(|(place, recorded)| {
+        let shown = || recorded.values.iter().take(MOST_VALUES);
         let values = shown().map(|(id, _, full)| {
-            view! { <li>{value_line(lang, full, *id == told.winner)}</li> }
+            view! { <li>{value_line(lang, full, *id == recorded.winner)}</li> }
         });
         let keys = shown().map(|(id, line, full)| {
             // Two values may read alike: then the key says whose it is, too.

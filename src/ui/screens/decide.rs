@@ -40,7 +40,7 @@ pub fn decide(at: &StepContext, nth: u8) -> Node {
     };
     let watch = verdict.decision == Decision::Watch && !again;
     let due = watch.then(|| recheck(&today())).flatten();
-    let told = due.clone().map(|due| {
+    let recorded = due.clone().map(|due| {
         let what = text::due_kind(at.lang, due.kind);
         let line = text::due_on(at.lang, what, &due.date);
         view! { <p class="verdict__next">{line} {". "} {at.say(Say::RecheckDefault)}</p> }
@@ -56,7 +56,7 @@ pub fn decide(at: &StepContext, nth: u8) -> Node {
     };
     frame_with(
         at,
-        view! { {sheet_of(at, corner, nth, &verdict)} {told} },
+        view! { {sheet_of(at, corner, nth, &verdict)} {recorded} },
         stood(at, corner, When::Before, nth),
         key(Look::Primary, label, keep),
     )
@@ -122,7 +122,7 @@ pub fn word(lang: Lang, corner: Corner, decision: Decision) -> Node {
 
 /// A set of readings as it stands, if there is one.
 pub fn set(at: &StepContext, corner: Corner, when: When, nth: u8) -> Option<Measured> {
-    sets::told(at.sheet(), corner, SetName { when, nth })?.ok()
+    sets::reported(at.sheet(), corner, SetName { when, nth })?.ok()
 }
 
 /// The readings before the work against their limit.
@@ -314,11 +314,11 @@ fn proof(at: &StepContext, corner: Corner, after: &After) -> Node {
             let say = text::report(at.lang, ReportWord::NotComparedSay);
             view! { <p class="verdict__apart" role="note">{say}</p> }
         });
-    let told = proved(at, corner, after);
+    let recorded = proved(at, corner, after);
     // A fault stands above the bar that shows it.
     let (first, second) = match after {
-        After::Blocked { .. } => (Some(told), bar),
-        _ => (bar, Some(told)),
+        After::Blocked { .. } => (Some(recorded), bar),
+        _ => (bar, Some(recorded)),
     };
     view! {
         <section class="verdict">

@@ -68,7 +68,7 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {
     let mishap = row.mishap.map(|mishap| text::mishap(lang, mishap.kind));
     let who = row.entry.map(|entry| {
         let when = stamp(
-            entry.at.told.unwrap_or(entry.at.utc_ms),
+            entry.at.recorded.unwrap_or(entry.at.utc_ms),
             entry.at.offset_min,
         );
         text::who_when(lang, &entry.by, &when)
@@ -77,29 +77,29 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {
         .wrench
         .map(|(name, set)| text::with_wrench(lang, name, &fmt.typed(set).line()));
     let angled = row.angled.map(|by| text::angled(lang, by).to_owned());
-    let told: Vec<String> = who.into_iter().chain(wrench).chain(angled).collect();
+    let recorded: Vec<String> = who.into_iter().chain(wrench).chain(angled).collect();
     let back = (row.item.group == ItemKind::Other && row.hold.is_loose())
         .then(|| back(app, open, row.item, lang, fmt));
     view! {
         <li>
             <b>{item_name(lang, &open.sheet, row.item)}</b>
             <span>{mishap.map(|what| format!("{what} · "))} {state}</span>
-            <small>{told.join(" · ")}</small>
+            <small>{recorded.join(" · ")}</small>
             {back}
         </li>
     }
 }
 
-/// The keys that close what was named by hand: its own cards, or back in place.
+/// The keys that close what was named by hand: its own specs, or back in place.
 fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> Node {
     let sheet = &open.sheet;
     let step = open
         .next()
-        .map_or(StepKey::once(Step::End), |spec| spec.key);
-    let cards = named(sheet, item)
+        .map_or(StepKey::once(Step::End), |planned| planned.key);
+    let specs = named(sheet, item)
         .into_iter()
-        .filter_map(|also| also.card.as_ref());
-    let torque = cards.map(|(torque, _)| torque).max_by(|one, two| {
+        .filter_map(|also| also.spec.as_ref());
+    let torque = specs.map(|(torque, _)| torque).max_by(|one, two| {
         let (one, two) = (one.torque(), two.torque());
         one.partial_cmp(&two).unwrap_or(core::cmp::Ordering::Equal)
     });
@@ -117,7 +117,7 @@ fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> Node
             format!("{value}. {}", text::say(lang, Say::NoWrenchFits))
         }
     };
-    let done = text::desk(lang, Desk::AtItsCard);
+    let done = text::desk(lang, Desk::AtItsSpec);
     view! {
         <p>{label}</p>
         {key(Look::Plain, done, move || {
@@ -129,7 +129,7 @@ fn back(app: App, open: &Arc<Open>, item: Item, lang: Lang, fmt: Format) -> Node
 /// The fields that add something by hand.
 fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
     let drafts = Drafts::named(app, format!("{}:also", open.log.0));
-    let here = open.next().and_then(|spec| spec.key.corner);
+    let here = open.next().and_then(|planned| planned.key.corner);
     let corners = open.sheet.corners().to_vec();
     let Some(first) = here.or_else(|| corners.first().copied()) else {
         return ().into_node();
@@ -156,7 +156,7 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
         .iter()
         .map(|unit| (*unit, unit.symbol().to_owned()));
     let units = picks(
-        text::say(lang, Say::CardUnit),
+        text::say(lang, Say::SpecUnit),
         units.collect(),
         unit,
         move |unit| {
@@ -171,8 +171,8 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
         let place = next_place(&open.sheet, corner.get_untracked());
         if let (false, Some(item)) = (name.is_empty(), place) {
             drafts.drop_with_tap();
-            let card = torque.map(|torque| (torque, document));
-            app.append(vec![Event::Also(Also { item, name, card })]);
+            let spec = torque.map(|torque| (torque, document));
+            app.append(vec![Event::Also(Also { item, name, spec })]);
         }
     };
     view! {
@@ -183,7 +183,7 @@ fn also(app: App, open: &Arc<Open>, lang: Lang) -> Node {
             {Field::decimal("also-value", value).show(label(Desk::AlsoTorque), "", drafts, || {})}
             {units}
             {Field::words("also-document", document)
-                .show(text::say(lang, Say::CardDocument), "", drafts, || {})}
+                .show(text::say(lang, Say::SpecDocument), "", drafts, || {})}
             {key(Look::Plain, label(Desk::PutOnList), add)}
         </details>
     }

@@ -39,7 +39,7 @@ pub fn or_wrong(
     at: &StepContext,
     step: impl Fn(&StepContext, Option<Node>) -> Node + Send + 'static,
 ) -> Node {
-    if possible(at.sheet(), &at.told_steps()).is_empty() {
+    if possible(at.sheet(), &at.screen_steps()).is_empty() {
         return step(at, None);
     }
     let (here, telling) = (at.clone(), RwSignal::new(Telling::Nothing));
@@ -47,7 +47,7 @@ pub fn or_wrong(
         Telling::Nothing | Telling::Adapter => step(&here, Some(begin(&here, telling))),
         Telling::Which => which(&here, telling),
         Telling::Event(kind) => {
-            let (body, keys) = told(&here, kind, None, telling);
+            let (body, keys) = recorded(&here, kind, None, telling);
             instead(&here, body, keys)
         }
     })
@@ -89,14 +89,14 @@ impl Fields {
 
 /// The fasteners that this can have happened to, each with the step at which.
 fn at_which(at: &StepContext, kind: MishapKind) -> Vec<(Item, StepKey)> {
-    let mut all = possible(at.sheet(), &at.told_steps()).into_iter();
+    let mut all = possible(at.sheet(), &at.screen_steps()).into_iter();
     all.find_map(|(of, items)| (of == kind).then_some(items))
         .unwrap_or_default()
 }
 
 /// Which of them: one key a kind that can have happened here.
 pub fn which(at: &StepContext, telling: RwSignal<Telling>) -> Node {
-    let kinds = possible(at.sheet(), &at.told_steps()).into_iter();
+    let kinds = possible(at.sheet(), &at.screen_steps()).into_iter();
     let keys = kinds.map(|(kind, _)| {
         key(Look::Plain, text::mishap(at.lang, kind), move || {
             telling.set(Telling::Event(kind));
@@ -112,7 +112,7 @@ pub fn which(at: &StepContext, telling: RwSignal<Telling>) -> Node {
 
 /// What to do about one kind, and the fields that record it. `likely` is the fastener whose turn
 /// it is.
-pub fn told(
+pub fn recorded(
     at: &StepContext,
     kind: MishapKind,
     likely: Option<Item>,
@@ -164,11 +164,11 @@ fn again(at: &StepContext, kind: MishapKind) -> Option<Node> {
         MishapKind::WouldNotStart => Remark::WouldNotStart,
         _ => return None,
     };
-    matches!(at.spec.form, Form::Turn(_)).then(|| {
+    matches!(at.planned.form, Form::Turn(_)).then(|| {
         let here = at.clone();
         key(Look::Plain, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
-            let step = here.spec.key;
+            let step = here.planned.key;
             here.write(vec![Event::Remark(step, remark), Event::Pass(step)]);
         })
     })
@@ -355,7 +355,7 @@ fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
     view! {
         {key(Look::Primary, label, move || {
             begin_pass(&here);
-            here.write(mended(&here.spec, item));
+            here.write(mended(&here.planned, item));
         })}
         {link(Look::Plain, at.say(Say::LooseList), leave)}
     }

@@ -5,7 +5,6 @@ mod agree;
 mod answer;
 mod bill;
 mod book;
-mod cards;
 mod cause;
 mod closing;
 pub mod conflicts;
@@ -33,6 +32,7 @@ mod settings;
 mod shop_lists;
 mod sign;
 mod signs;
+mod specs;
 mod step;
 mod swing;
 mod tip_and_drift;
@@ -75,7 +75,7 @@ pub fn root() -> Node {
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
         Route::Notes(_) => notes::notes(app),
-        Route::Truth(_) => practice::told(app),
+        Route::Truth(_) => practice::recorded(app),
     })
     .into_node()
 }

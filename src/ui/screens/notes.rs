@@ -6,8 +6,8 @@ use crate::job::Problem;
 use crate::job::backdate::clocks_disagree;
 use crate::job::caption::{CaptionWord, caption, hands_are_clean};
 use crate::job::entry::{Caption, Captioned, EntryId, Event, Photo, Voice};
-use crate::job::picture::pictures;
-use crate::text::{self, Kept, Lang, Say};
+use crate::job::photo::photos;
+use crate::text::{self, Lang, Saved, Say};
 use crate::trade::wheel_end::StepKey;
 use crate::ui::at::StepContext;
 use crate::ui::parts::bytes::Addresses;
@@ -36,7 +36,7 @@ pub fn notes(app: App) -> Node {
         let any = !problems.is_empty();
         let problems = problems.into_iter().map(|said| view! { <li>{said}</li> });
         let problems = problems.collect_view();
-        let told = open.sheet.counting().filter_map(|entry| match &entry.what {
+        let recorded = open.sheet.counting().filter_map(|entry| match &entry.what {
             Event::Note(step, note) => Some(typed(lang, *step, note.clone())),
             Event::Remark(step, remark) => Some(typed(
                 lang,
@@ -46,8 +46,8 @@ pub fn notes(app: App) -> Node {
             Event::Voice(voice) => Some(spoken(lang, voice, addresses)),
             _ => None,
         });
-        let told: Vec<Node> = told.collect();
-        let empty = told.is_empty() && pictures(&open.sheet).next().is_none();
+        let recorded: Vec<Node> = recorded.collect();
+        let empty = recorded.is_empty() && photos(&open.sheet).next().is_none();
         let empty = empty.then(|| view! { <p>{text::say(lang, Say::NoNotes)}</p> });
         let back = Route::Job(open.log.0.clone()).to_hash();
         view! {
@@ -59,8 +59,8 @@ pub fn notes(app: App) -> Node {
                 <ul class="notes__list">{problems}</ul>
                 {(!open.sheet.read_only()).then(|| another(app, &open))}
                 {empty}
-                <ul class="notes__list">{told}</ul>
-                {pictures_with(app, &open, None, addresses)}
+                <ul class="notes__list">{recorded}</ul>
+                {photos_with(app, &open, None, addresses)}
                 {link(Look::Primary, text::say(lang, Say::Resume), back)}
             </main>
         }
@@ -73,8 +73,8 @@ fn another(app: App, open: &Arc<Open>) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let drafts = Drafts::named(app, format!("{}:note", open.log.0));
     let typed = drafts.text("note", "");
-    let spec = open.next().cloned();
-    let step = spec.as_ref().map(|spec| spec.key);
+    let planned = open.next().cloned();
+    let step = planned.as_ref().map(|planned| planned.key);
     let keep = move || {
         let words = typed.get_untracked().trim().to_owned();
         if !words.is_empty() {
@@ -83,7 +83,7 @@ fn another(app: App, open: &Arc<Open>) -> Node {
         }
     };
     let trouble = RwSignal::new(None);
-    let at = spec.map(|spec| StepContext::new(app, Arc::clone(open), spec));
+    let at = planned.map(|planned| StepContext::new(app, Arc::clone(open), planned));
     let other = at.map(|at| {
         view! { {talk(&at)} {camera(Shot::beside(&at), trouble, Look::Plain)} }
     });
@@ -110,7 +110,7 @@ fn typed(lang: Lang, step: Option<StepKey>, note: String) -> Node {
 /// A voice note with its player, or that its sound is on another phone.
 fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> Node {
     let length = text::seconds(lang, voice.seconds);
-    let name = format!("{}, {length}", text::kept(lang, Kept::VoiceNote));
+    let name = format!("{}, {length}", text::saved(lang, Saved::VoiceNote));
     let (sha, label) = (voice.sha256.clone(), name.clone());
     let player = move || match addresses.of(&sha) {
         Some(url) => {
@@ -130,34 +130,34 @@ fn spoken(lang: Lang, voice: &Voice, addresses: Addresses) -> Node {
 
 fn missing(lang: Lang, addresses: Addresses, sha: &str) -> Node {
     let missing = addresses.is_missing(sha);
-    let words = missing.then(|| view! { <small>{text::kept(lang, Kept::NotHere)}</small> });
+    let words = missing.then(|| view! { <small>{text::saved(lang, Saved::NotHere)}</small> });
     words.into_node()
 }
 
 /// The pictures of the open job, or the one of this entry, each with what can be done about it.
-pub fn pictures_of(app: App, open: &Open, only: Option<&EntryId>) -> Node {
+pub fn photos_of(app: App, open: &Open, only: Option<&EntryId>) -> Node {
     let addresses = Addresses::new();
     addresses.read(app, open);
-    pictures_with(app, open, only, addresses)
+    photos_with(app, open, only, addresses)
 }
 
-fn pictures_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addresses) -> Node {
+fn photos_with(app: App, open: &Open, only: Option<&EntryId>, addresses: Addresses) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let shown = pictures(&open.sheet).filter(|(id, _)| only.is_none_or(|only| only == *id));
-    let mut cards: Vec<Node> = shown
-        .map(|(id, photo)| card(app, open, id, photo, addresses))
+    let shown = photos(&open.sheet).filter(|(id, _)| only.is_none_or(|only| only == *id));
+    let mut specs: Vec<Node> = shown
+        .map(|(id, photo)| photo_card(app, open, id, photo, addresses))
         .collect();
     // The newest is what somebody comes to look at.
-    cards.reverse();
-    let any = !cards.is_empty() && only.is_none();
+    specs.reverse();
+    let any = !specs.is_empty() && only.is_none();
     view! {
-        {any.then(|| view! { <h2>{text::kept(lang, Kept::Title)}</h2> })}
-        <ul class="shots">{cards}</ul>
+        {any.then(|| view! { <h2>{text::saved(lang, Saved::Title)}</h2> })}
+        <ul class="shots">{specs}</ul>
     }
 }
 
 /// One picture: what it shows, what it could show, and the key that takes it again.
-fn card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses) -> Node {
+fn photo_card(app: App, open: &Open, id: &EntryId, photo: &Photo, addresses: Addresses) -> Node {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let (name, words) = (
         step_name(lang, photo.step),
@@ -210,17 +210,17 @@ fn captions(app: App, open: &Open, photo: &Photo) -> Node {
     };
     let word = |word: &CaptionWord| say(Caption::Word(*word), text::caption_word(lang, *word));
     let words: Vec<Node> = photo.step.step.row().captions.iter().map(word).collect();
-    let step = say(Caption::Step, text::kept(lang, Kept::AsTheStep));
+    let step = say(Caption::Step, text::saved(lang, Saved::AsTheStep));
     let over = open.sheet.ended().is_some();
-    let clean = over || hands_are_clean(open.next().map(|spec| spec.phase));
+    let clean = over || hands_are_clean(open.next().map(|planned| planned.phase));
     let own = if clean {
         own_words(app, open, photo)
     } else {
-        view! { <p>{text::kept(lang, Kept::CleanHands)}</p> }
+        view! { <p>{text::saved(lang, Saved::CleanHands)}</p> }
     };
     view! {
         <details class="more">
-            <summary class="key key--foot">{text::kept(lang, Kept::CaptionTitle)}</summary>
+            <summary class="key key--foot">{text::saved(lang, Saved::CaptionTitle)}</summary>
             <div class="picks__keys">{words} {step}</div>
             {own}
         </details>
@@ -241,10 +241,10 @@ fn own_words(app: App, open: &Open, photo: &Photo) -> Node {
         let (sha256, caption) = (sha256.clone(), Caption::Words(words));
         app.append(vec![Event::Captioned(Captioned { sha256, caption })]);
     };
-    let label = text::kept(lang, Kept::OwnWords);
+    let label = text::saved(lang, Saved::OwnWords);
     view! {
         {Field::words("caption", typed).show(label, "", drafts, keep.clone())}
-        {key(Look::Plain, text::kept(lang, Kept::KeepWords), keep)}
+        {key(Look::Plain, text::saved(lang, Saved::KeepWords), keep)}
     }
 }
 

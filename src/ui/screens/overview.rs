@@ -3,7 +3,7 @@
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
 use crate::text::{self, CauseWord, Desk, FaceWord, Flow, Lang, Say};
-use crate::trade::wheel_end::{Form, Phase, ROUNDS, StepSpec};
+use crate::trade::wheel_end::{Form, Phase, PlannedStep, ROUNDS};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::{banners, of_record};
@@ -18,12 +18,12 @@ pub fn wherever(app: App) -> Node {
     (move || {
         let Some(open) = app.open.get() else { return ().into_node() };
         let id = || open.log.0.clone();
-        let next = open.next().map(|spec| spec.key);
+        let next = open.next().map(|planned| planned.key);
         let mut phase = None;
-        let rows = open.steps.iter().map(|spec| {
-            let first = phase != Some(spec.phase);
-            phase = Some(spec.phase);
-            row(&open, spec, first, next == Some(spec.key), lang)
+        let rows = open.steps.iter().map(|planned| {
+            let first = phase != Some(planned.phase);
+            phase = Some(planned.phase);
+            row(&open, planned, first, next == Some(planned.key), lang)
         });
         let rows = rows.collect_view();
         view! {
@@ -75,31 +75,31 @@ fn throw_away(app: App, open: &Open, lang: Lang) -> Option<Node> {
     })
 }
 
-fn row(open: &Open, spec: &StepSpec, first: bool, here: bool, lang: Lang) -> Node {
-    let state = match status(&open.sheet, spec) {
+fn row(open: &Open, planned: &PlannedStep, first: bool, here: bool, lang: Lang) -> Node {
+    let state = match status(&open.sheet, planned) {
         Status::Done => text::say(lang, Say::StepsDone).to_owned(),
         Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
         Status::Held => text::held_title(lang).to_owned(),
         Status::Partly(done, of) => text::step_of(lang, done.into(), of.into()),
         Status::NotDone(because) => text::skipped(lang, text::because(lang, because)),
     };
-    let text = text::step_for(lang, spec.key, open.plan.build());
-    let name = match spec.key.corner {
+    let text = text::step_for(lang, planned.key, open.plan.build());
+    let name = match planned.key.corner {
         Some(corner) => text::step_at(lang, text.name, corner),
         None => text.name.to_owned(),
     };
-    let name = match spec.form {
+    let name = match planned.form {
         Form::Round(_, round) => format!("{name} · {}", text::round_of(lang, round, ROUNDS)),
         _ => name,
     };
     let current = if here { "step" } else { "false" };
     view! {
-        {first.then(|| heading(spec.phase, lang))}
+        {first.then(|| heading(planned.phase, lang))}
         <li>
             <a
                 class="where__step"
                 aria-current=current
-                href={Route::Step(open.log.0.clone(), spec.key).to_hash()}
+                href={Route::Step(open.log.0.clone(), planned.key).to_hash()}
             >
                 <b>{name}</b>
                 <span>{state}</span>

@@ -18,7 +18,7 @@ use crate::ui::view::prelude::*;
 
 /// What became of a code: a sentence, and the job with what is known of it.
 #[derive(Clone, Default, PartialEq)]
-struct Told {
+struct Recorded {
     sentence: String,
     rows: Vec<(String, String)>,
     job: Option<String>,
@@ -31,7 +31,7 @@ struct Desk {
     lang: Lang,
     parts: RwSignal<Vec<Part>>,
     typed: RwSignal<String>,
-    told: RwSignal<Told>,
+    recorded: RwSignal<Recorded>,
 }
 
 /// The part of the import screen that takes paper.
@@ -42,7 +42,7 @@ pub fn from_paper(app: App) -> Node {
         lang,
         parts: RwSignal::new(Vec::new()),
         typed: RwSignal::new(String::new()),
-        told: RwSignal::new(Told::default()),
+        recorded: RwSignal::new(Recorded::default()),
     };
     let say = |say| text::paper(lang, say);
     let read = move || desk.take(vec![desk.typed.get_untracked()]);
@@ -56,28 +56,28 @@ pub fn from_paper(app: App) -> Node {
                 <textarea rows="3" autocomplete="off" bind:value={desk.typed}></textarea>
             </label>
             {key(Look::Plain, say(Paper::Read), read)}
-            <div role="status">{move || shown(&desk.told.get(), lang)}</div>
+            <div role="status">{move || shown(&desk.recorded.get(), lang)}</div>
         </section>
     }
 }
 
 fn camera(desk: Desk) -> Node {
-    let label = text::paper(desk.lang, Paper::TakePicture);
+    let label = text::paper(desk.lang, Paper::TakePhoto);
     lens("key key--file", label, move |file| {
         spawn_local(async move { desk.take(barcode::texts(&file).await) });
     })
 }
 
-fn shown(told: &Told, lang: Lang) -> Node {
-    let rows = told.rows.iter().cloned().map(|(label, value)| {
+fn shown(recorded: &Recorded, lang: Lang) -> Node {
+    let rows = recorded.rows.iter().cloned().map(|(label, value)| {
         view! { <div class="found__row"><dt>{label}</dt><dd><b>{value}</b></dd></div> }
     });
-    let open = told.job.clone().map(|job| {
+    let open = recorded.job.clone().map(|job| {
         let say = text::say(lang, text::Say::OpenJob);
         link(Look::Plain, say, Route::Where(job).to_hash())
     });
     view! {
-        <p>{told.sentence.clone()}</p>
+        <p>{recorded.sentence.clone()}</p>
         <dl class="found__rows">{rows.collect_view()}</dl>
         {open}
     }
@@ -93,9 +93,9 @@ const fn refused(error: PaperError) -> Paper<'static> {
 
 impl Desk {
     fn say(self, say: Paper) {
-        self.told.set(Told {
+        self.recorded.set(Recorded {
             sentence: text::paper(self.lang, say),
-            ..Told::default()
+            ..Recorded::default()
         });
     }
 
@@ -148,10 +148,10 @@ impl Desk {
                 match take_text(&self.app.shelf(), &file, &[], false, self.app.work).await {
                     Ok((Outcome::Taken { new: 0, .. }, _)) => Paper::ConfirmationHere,
                     Ok((Outcome::Taken { .. }, _)) => Paper::ConfirmationTaken,
-                    _ => Paper::NotKept,
+                    _ => Paper::SaveError,
                 }
             }
-            Err(_) => Paper::NotKept,
+            Err(_) => Paper::SaveError,
         };
         self.app.work.end();
         self.app.read_flow().await;
@@ -172,18 +172,18 @@ impl Desk {
                 .plate
                 .map(|plate| Event::Person(PersonField::Plate, plate));
             let whats = [Event::FromPaper(paper.slip)].into_iter().chain(plate);
-            let kept = self
+            let saved = self
                 .app
                 .append_to(LogId(job.clone()), whats.collect())
                 .await;
-            if !kept {
-                return self.say(Paper::NotKept);
+            if !saved {
+                return self.say(Paper::SaveError);
             }
             self.app.lines(std::slice::from_ref(&job), Vec::new()).await;
             self.app.read_list();
             Paper::Taken
         };
-        self.told.set(Told {
+        self.recorded.set(Recorded {
             sentence: text::paper(self.lang, said),
             rows,
             job: Some(job),

@@ -1,8 +1,8 @@
 //! The step that is a picture, or why there is none.
 
 use crate::job::entry::{Event, Remark, Reply};
-use crate::job::picture::pictures;
-use crate::text::{self, Kept, Say};
+use crate::job::photo::photos;
+use crate::text::{self, Saved, Say};
 use crate::trade::wheel_end::NotDoneReason;
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera::{Shot, camera, said};
@@ -15,13 +15,13 @@ use crate::ui::view::prelude::*;
 
 /// The picture of a step; the camera opens from one key. One that is there can be taken again.
 pub fn photo(at: &StepContext) -> Node {
-    let there = pictures(at.sheet())
-        .filter(|(_, photo)| photo.step == at.spec.key)
+    let there = photos(at.sheet())
+        .filter(|(_, photo)| photo.step == at.planned.key)
         .last()
         .map(|(id, _)| id.clone());
     if let Some(id) = there {
         let on = Route::Job(at.open.log.0.clone()).to_hash();
-        let body = notes::pictures_of(at.app, &at.open, Some(&id));
+        let body = notes::photos_of(at.app, &at.open, Some(&id));
         return frame(at, body, link(Look::Primary, at.say(Say::Next), on));
     }
     or_wrong(at, asked)
@@ -43,14 +43,14 @@ fn asked(at: &StepContext, wrong: Option<Node>) -> Node {
 fn no_room(at: &StepContext) -> Node {
     let (app, here) = (at.app, at.clone());
     let without = move || {
-        let step = here.spec.key;
+        let step = here.planned.key;
         here.write_and_go_on(vec![
             Event::Remark(step, Remark::NoRoom),
             Event::Answered(step, Reply::NotDone(NotDoneReason::Other)),
         ]);
     };
     view! {
-        {key(Look::Plain, text::kept(at.lang, Kept::ExportWith), move || report_screen::export_with(app))}
-        {key(Look::Plain, text::kept(at.lang, Kept::WithoutIt), without)}
+        {key(Look::Plain, text::saved(at.lang, Saved::ExportWith), move || report_screen::export_with(app))}
+        {key(Look::Plain, text::saved(at.lang, Saved::WithoutIt), without)}
     }
 }

@@ -52,12 +52,12 @@ pub fn choose(app: App) -> Node {
 }
 
 /// What the car of an ended practice job had, what was found and what was missed.
-pub fn told(app: App) -> Node {
+pub fn recorded(app: App) -> Node {
     let settings = app.settings.get_untracked();
     let (lang, fmt) = (settings.lang, settings.format());
     (move || {
         let open = app.open.get()?;
-        if !is_told(&open) {
+        if !is_recorded(&open) {
             return None;
         }
         let findings = truth(&open.sheet);
@@ -95,13 +95,13 @@ pub fn told(app: App) -> Node {
 }
 
 /// The truth is told once the job has ended, and of practice alone.
-fn is_told(open: &Open) -> bool {
+fn is_recorded(open: &Open) -> bool {
     is_practice(&open.sheet) && open.sheet.ended().is_some()
 }
 
 /// The way to the truth, where there is one to be told.
 pub fn way(open: &Open, look: Look, label: &'static str) -> Option<Node> {
-    is_told(open).then(|| link(look, label, Route::Truth(open.log.0.clone()).to_hash()))
+    is_recorded(open).then(|| link(look, label, Route::Truth(open.log.0.clone()).to_hash()))
 }
 
 /// The true play and the play that was read with its ±, as they are shown.

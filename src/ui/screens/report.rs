@@ -206,7 +206,7 @@ fn picture(sha256: String, caption: String, lang: Lang, photo: Addresses) -> Nod
     let image = move || match photo.of(&sha256) {
         Some(address) => view! { <img src=address alt={alt.clone()}/> },
         None => {
-            let words = text::report(lang, ReportWord::NoPicture);
+            let words = text::report(lang, ReportWord::NoPhoto);
             view! { <p class="report__frame">{words}</p> }
         }
     };

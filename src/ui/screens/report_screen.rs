@@ -9,7 +9,7 @@ use crate::platform::files::{self, Shared};
 use crate::platform::page;
 use crate::report::{Reader, Report};
 use crate::slate::digest_of;
-use crate::text::{self, Kept, Say};
+use crate::text::{self, Saved, Say};
 use crate::ui::files::{bundled, exported};
 use crate::ui::parts::bytes::Addresses;
 use crate::ui::parts::key::{Look, key, link};
@@ -127,7 +127,7 @@ pub fn export_with_key(app: App, open: &Open) -> Option<Node> {
         .counting()
         .any(|entry| entry.what.named().is_some());
     any.then(|| {
-        let label = text::kept(lang, Kept::ExportWith);
+        let label = text::saved(lang, Saved::ExportWith);
         key(Look::Plain, label, move || export_with(app))
     })
 }
@@ -158,18 +158,18 @@ fn calendar_key(app: App, open: &Open) -> Option<Node> {
 }
 
 /// Makes one file of everything on this phone, with pictures or without.
-pub fn export_all(app: App, pictures: bool) {
+pub fn export_all(app: App, photos: bool) {
     spawn_local(async move {
         let logs = app.shelf().logs().await;
-        export_logs(app, logs, pictures);
+        export_logs(app, logs, photos);
     });
 }
 
 /// Makes one file of these logs under the day's name, with pictures or without.
-pub fn export_logs(app: App, logs: Vec<String>, pictures: bool) {
+pub fn export_logs(app: App, logs: Vec<String>, photos: bool) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let stem = text::job_file_stem(lang, &today(), "");
-    if pictures {
+    if photos {
         save_with(app, logs, stem);
     } else {
         save(app, logs, format!("{stem}.json"));
@@ -196,22 +196,22 @@ pub fn save(app: App, logs: Vec<String>, name: String) {
 pub async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
     let say = |say| Some(text::say(lang, say));
-    app.told.set(None);
+    app.recorded.set(None);
     let Some(bytes) = made else {
-        app.told.set(say(Say::ExportFailed));
+        app.recorded.set(say(Say::ExportFailed));
         return;
     };
     let shared = match page::is_touched() {
         true => files::share(&name, mime, &bytes).await,
         false => Ok(Shared::NotPossible),
     };
-    let told = match shared {
+    let recorded = match shared {
         Ok(Shared::Sent) => say(Say::ExportDone),
-        Ok(Shared::Dismissed) => Some(text::kept(lang, Kept::NotSent)),
+        Ok(Shared::Dismissed) => Some(text::saved(lang, Saved::NotSent)),
         Ok(Shared::NotPossible) | Err(_) => match files::save_bytes(&name, mime, &bytes) {
             Ok(()) => say(Say::ExportDone),
             Err(_) => say(Say::ExportFailed),
         },
     };
-    app.told.set(told);
+    app.recorded.set(recorded);
 }

@@ -71,7 +71,7 @@ impl Signing {
 /// The customer signs for having seen the page.
 pub fn sign(at: &StepContext) -> Node {
     let (here, signing) = (at.clone(), Signing::of(at));
-    let keep = move |_| here.write_and_go_on(signing.whats(here.spec.key));
+    let keep = move |_| here.write_and_go_on(signing.whats(here.planned.key));
     frame(
         at,
         signing.shown(at),

@@ -6,18 +6,18 @@ use crate::job::combined_steps::{no_to, turns};
 use crate::job::entry::{Event, Reply};
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::StepSpec;
+use crate::trade::wheel_end::PlannedStep;
 use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
 use crate::ui::view::prelude::*;
 
 /// The questions that are open, in their order.
 pub fn signs(at: &StepContext) -> Node {
-    let mut asked: Vec<StepSpec> = at.rows.steps.to_vec();
-    asked.push(at.spec.clone());
+    let mut asked: Vec<PlannedStep> = at.rows.steps.to_vec();
+    asked.push(at.planned.clone());
     let given = RwSignal::new(vec![None::<Reply>; asked.len()]);
     let rows = asked.iter().enumerate();
-    let rows = rows.map(|(row, spec)| sign_row(at, given, row, spec));
+    let rows = rows.map(|(row, planned)| sign_row(at, given, row, planned));
     let rows = view! { <ul class="checks">{rows.collect_view()}</ul> };
     let lang = at.lang;
     let open = move || given.with(|given| given.iter().filter(|reply| reply.is_none()).count());
@@ -25,10 +25,9 @@ pub fn signs(at: &StepContext) -> Node {
     let here = at.clone();
     let keep = move |_| {
         let replies = given.get_untracked();
-        let answered = asked
-            .iter()
-            .zip(replies)
-            .map(|(spec, reply)| Event::Answered(spec.key, reply.unwrap_or_else(|| no_to(spec))));
+        let answered = asked.iter().zip(replies).map(|(planned, reply)| {
+            Event::Answered(planned.key, reply.unwrap_or_else(|| no_to(planned)))
+        });
         here.write_and_go_on(answered.collect());
     };
     frame(
@@ -47,10 +46,10 @@ fn sign_row(
     at: &StepContext,
     given: RwSignal<Vec<Option<Reply>>>,
     row: usize,
-    spec: &StepSpec,
+    planned: &PlannedStep,
 ) -> Node {
     let lang = at.lang;
-    let turns = turns(spec);
+    let turns = turns(planned);
     let reply = move || given.with(|all| all.get(row).cloned().flatten());
     let turn = move |_| {
         given.update(|all| {
@@ -71,7 +70,7 @@ fn sign_row(
         Some(Reply::NotDone(_)) => Answer::NotDone.code(),
         Some(_) => "noticed",
     };
-    let what = text::step_for(lang, spec.key, at.open.plan.build()).say;
+    let what = text::step_for(lang, planned.key, at.open.plan.build()).say;
     view! {
         <li>
             <button type="button" class="checks__row" data-answer=state on:click=turn>

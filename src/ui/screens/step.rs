@@ -3,11 +3,11 @@
 use std::sync::Arc;
 
 use crate::job::mishap::in_the_way_of;
-use crate::job::picture::owed;
+use crate::job::photo::owed;
 use crate::job::{Held, combined_steps, held};
 use crate::platform::page;
 use crate::text::{self, Lang, Say};
-use crate::trade::wheel_end::{Form, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, PlannedStep, StepKey};
 use crate::ui::at::StepContext;
 use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, key, link};
@@ -15,8 +15,8 @@ use crate::ui::parts::strip::banners;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::{
-    agree, answer, cards, closing, decide, dial_setup, mishap, number, overview, pack, photo,
-    report_screen, round, sign, signs, swing, turn,
+    agree, answer, closing, decide, dial_setup, mishap, number, overview, pack, photo,
+    report_screen, round, sign, signs, specs, swing, turn,
 };
 use crate::ui::state::{App, Open, Shut};
 use crate::ui::view::prelude::*;
@@ -28,12 +28,13 @@ pub fn next(app: App) -> Node {
         Some(open) => match open.next().cloned() {
             Some(first) if page::is_low() => shown(app, open, Vec::new(), first),
             Some(first) => {
-                let mut told: Vec<StepSpec> = combined_steps(&open.sheet, &open.steps, &first)
-                    .into_iter()
-                    .cloned()
-                    .collect();
-                let last = told.pop().unwrap_or(first);
-                shown(app, open, told, last)
+                let mut recorded: Vec<PlannedStep> =
+                    combined_steps(&open.sheet, &open.steps, &first)
+                        .into_iter()
+                        .cloned()
+                        .collect();
+                let last = recorded.pop().unwrap_or(first);
+                shown(app, open, recorded, last)
             }
             None => overview::wherever(app),
         },
@@ -45,8 +46,13 @@ pub fn next(app: App) -> Node {
 pub fn one(app: App, key: StepKey) -> Node {
     (move || match app.open.get() {
         None => not_open(app),
-        Some(open) => match open.steps.iter().find(|spec| spec.key == key).cloned() {
-            Some(spec) => shown(app, open, Vec::new(), spec),
+        Some(open) => match open
+            .steps
+            .iter()
+            .find(|planned| planned.key == key)
+            .cloned()
+        {
+            Some(planned) => shown(app, open, Vec::new(), planned),
             None => closing::end_from_anywhere(app, open, key),
         },
     })
@@ -91,20 +97,20 @@ fn too_long(app: App, lang: Lang) -> Option<Node> {
     })
 }
 
-fn shown(app: App, open: Arc<Open>, rows: Vec<StepSpec>, spec: StepSpec) -> Node {
+fn shown(app: App, open: Arc<Open>, rows: Vec<PlannedStep>, planned: PlannedStep) -> Node {
     app.lock();
     // What stands before the first of a screen stands before all of it.
-    let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&spec));
-    let at = StepContext::after(app, open, rows, spec);
-    let wrong = in_the_way_of(at.sheet(), &at.told_steps());
+    let held = held(&open.sheet, &open.steps, rows.first().unwrap_or(&planned));
+    let at = StepContext::after(app, open, rows, planned);
+    let wrong = in_the_way_of(at.sheet(), &at.screen_steps());
     // What stands on the same screen must not be told by a picture's key.
-    let first = at.rows.steps.first().unwrap_or(&at.spec);
-    let asks = wrong.map_or(first, |(spec, _)| spec);
+    let first = at.rows.steps.first().unwrap_or(&at.planned);
+    let asks = wrong.map_or(first, |(planned, _)| planned);
     if let Some(key) = owed(at.sheet(), asks) {
         return photo::photo(&at.asked(key));
     }
     match held {
-        Some(held) if !matches!(at.spec.form, Form::End) => hold_point(&at, held),
+        Some(held) if !matches!(at.planned.form, Form::End) => hold_point(&at, held),
         _ => match wrong {
             Some((_, mishap)) => mishap::in_the_way(&at, mishap),
             None => form(&at),
@@ -116,11 +122,11 @@ fn form(at: &StepContext) -> Node {
     if at.asks_signs() {
         return signs::signs(at);
     }
-    match &at.spec.form {
+    match &at.planned.form {
         Form::Booking => pack::booking(at),
         Form::Vehicle => pack::vehicle(at),
         Form::Corners => pack::corners(at),
-        Form::Card(item) => cards::card(at, *item),
+        Form::Spec(item) => specs::spec(at, *item),
         Form::Price => pack::price(at),
         Form::Kit => pack::kit(at),
         Form::Ready => pack::ready(at),

@@ -31,7 +31,7 @@ pub fn swing(at: &StepContext) -> Node {
     });
     let keys = view! { <div class="keys-grid">{keys.collect_view()}</div> };
     // Who comes back to an answered step has something else in mind.
-    let begin = match status(at.sheet(), &at.spec) {
+    let begin = match status(at.sheet(), &at.planned) {
         Status::Open => Begin::ByItself,
         _ => Begin::ByKey,
     };
@@ -67,7 +67,7 @@ pub fn pacer(
             if next > 0 && pace.beat(next).is_none() {
                 timer.set_value(None);
                 beat.set(None);
-                app.sound(Sound::Kept);
+                app.sound(Sound::Saved);
                 ended();
                 return;
             }

@@ -25,7 +25,7 @@ pub fn seen(at: &StepContext, of: &Measured) -> Option<Node> {
         return None;
     }
     let (lang, face) = (at.lang, |word| text::face(at.lang, word));
-    let told = lines(lang, at.fmt, at.sheet(), of)
+    let recorded = lines(lang, at.fmt, at.sheet(), of)
         .into_iter()
         .map(|line| view! { <p>{line}</p> });
     let unit = unit(at);
@@ -54,7 +54,7 @@ pub fn seen(at: &StepContext, of: &Measured) -> Option<Node> {
         Field::decimal(place.code(), text).show(label, "", drafts, keep)
     });
     Some(view! {
-        {told.collect_view()}
+        {recorded.collect_view()}
         <details class="more">
             <summary class="key key--foot">{face(FaceWord::SeenElsewhere)}</summary>
             <p class="hint">{face(FaceWord::SeenSay)}</p>
@@ -73,7 +73,7 @@ pub fn tip(at: &StepContext, corner: Corner, set: SetName) -> Node {
         name: "tip",
         words: [FaceWord::TipTitle, FaceWord::TipSay, FaceWord::KeepTip],
         known: known.map_or("", |known| known.number.as_typed()),
-        told: known.map(|known| text::tip_line(lang, &at.fmt.typed(known).line())),
+        recorded: known.map(|known| text::tip_line(lang, &at.fmt.typed(known).line())),
     };
     one.folded(at, corner, set, move |text| match tip_typed(text) {
         Ok(angle) => Ok(Event::TipAngle(corner, set, angle)),
@@ -93,7 +93,7 @@ pub fn crept(at: &StepContext, corner: Corner, set: SetName, dial: Dial) -> Node
             FaceWord::KeepCreep,
         ],
         known: known.unwrap_or(""),
-        told: known.map(|known| text::creep_line(lang, &at.fmt.marked(known))),
+        recorded: known.map(|known| text::creep_line(lang, &at.fmt.marked(known))),
     };
     one.folded(at, corner, set, move |text| {
         match crept_typed(&dial, text) {
@@ -112,7 +112,7 @@ struct One<'a> {
     /// As it was kept.
     known: &'a str,
     /// What is said of it.
-    told: Option<String>,
+    recorded: Option<String>,
 }
 
 impl One<'_> {
@@ -125,7 +125,7 @@ impl One<'_> {
         read: impl Fn(&str) -> Result<Event, String> + Copy + 'static,
     ) -> Node {
         let [title, say, keep_it] = self.words.map(|word| text::face(at.lang, word));
-        let told = self.told.map(|line| view! { <p>{line} {"."}</p> });
+        let recorded = self.recorded.map(|line| view! { <p>{line} {"."}</p> });
         let (when, nth) = (set.when.code(), set.nth);
         let of = format!("{}:{}", at.open.log.0, self.name);
         let drafts = Drafts::named(at.app, format!("{of}:{}:{when}:{nth}", corner.code()));
@@ -137,7 +137,7 @@ impl One<'_> {
             Err(why) => slip.set(Some(why)),
         };
         view! {
-            {told}
+            {recorded}
             <details class="more">
                 <summary class="key key--foot">{title}</summary>
                 {Field::decimal(self.name, typed).show(say, "", drafts, keep)}

@@ -1,4 +1,4 @@
-//! One tap a fastener, in the order of the trade, with the card's value and the wrench beside it.
+//! One tap a fastener, in the order of the trade, with the spec's value and the wrench beside it.
 //!
 //! Eyes go from the wrench to the screen and back: the value is large, the next fastener ringed.
 
@@ -6,10 +6,10 @@ use std::cell::RefCell;
 
 use crate::drawing::star::{Pattern, single, star};
 use crate::drawing::{Drawing, angle};
-use crate::job::angled::{angle_gauge, told};
+use crate::job::angled::{angle_gauge, recorded};
 use crate::job::entry::Event;
-use crate::job::turn::{Turning, card_item, card_step};
-use crate::report::cards::{stage_line, torque_conditions};
+use crate::job::turn::{Turning, spec_item, spec_step};
+use crate::report::specs::{stage_line, torque_conditions};
 use crate::text::{self, BookWord, Desk, Say};
 use crate::trade::day::day_of;
 use crate::trade::fastening::Stage;
@@ -35,7 +35,7 @@ thread_local! {
 
 /// The fasteners of a step.
 pub fn turn(at: &StepContext, group: ItemKind) -> Node {
-    let Some(turning) = Turning::of(at.sheet(), &at.spec, group) else {
+    let Some(turning) = Turning::of(at.sheet(), &at.planned, group) else {
         return ().into_node();
     };
     forget_when_left(at);
@@ -56,7 +56,7 @@ pub fn turn(at: &StepContext, group: ItemKind) -> Node {
         }
         Telling::Which => mishap::which(&here, telling),
         Telling::Event(kind) => {
-            let (body, keys) = mishap::told(&here, kind, turning.next(), telling);
+            let (body, keys) = mishap::recorded(&here, kind, turning.next(), telling);
             instead(&here, body, keys)
         }
         Telling::Adapter => {
@@ -121,27 +121,27 @@ fn forget_when_left(at: &StepContext) {
 fn is_in_pass(at: &StepContext) -> bool {
     PASS.with_borrow(|pass| {
         pass.as_ref()
-            .is_some_and(|(log, step)| *log == at.open.log.0 && *step == at.spec.key)
+            .is_some_and(|(log, step)| *log == at.open.log.0 && *step == at.planned.key)
     })
 }
 
 /// The page is in the middle of the pass of this step.
 pub fn begin_pass(at: &StepContext) {
-    PASS.set(Some((at.open.log.0.clone(), at.spec.key)));
+    PASS.set(Some((at.open.log.0.clone(), at.planned.key)));
 }
 
-/// Without a figure nothing is closed: the way leads to its card.
+/// Without a figure nothing is closed: the way leads to its spec.
 fn no_figure(at: &StepContext, group: ItemKind) -> Node {
     let id = at.open.log.0.clone();
-    let name = card_item(group).map_or("", |item| {
-        text::card_item(at.lang, item, at.open.plan.fitted.fixing)
+    let name = spec_item(group).map_or("", |item| {
+        text::spec_item(at.lang, item, at.open.plan.fitted.fixing)
     });
-    let looked_for = card_item(group).and_then(|item| at.sheet().card(item));
+    let looked_for = spec_item(group).and_then(|item| at.sheet().spec(item));
     let how = match looked_for {
-        Some(_) => at.say(Say::CardNotFound),
+        Some(_) => at.say(Say::SpecNotFound),
         None => at.say(Say::NoFigureFound),
     };
-    let route = match card_step(&at.open.steps, &at.spec, group) {
+    let route = match spec_step(&at.open.steps, &at.planned, group) {
         Some(step) => Route::Step(id, step),
         None => Route::Where(id),
     };
@@ -171,7 +171,7 @@ fn interrupted(at: &StepContext, group: ItemKind, turning: &Turning) -> Node {
         body,
         key(Look::Primary, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
-            here.write(vec![Event::Pass(here.spec.key)]);
+            here.write(vec![Event::Pass(here.planned.key)]);
         }),
     )
 }
@@ -217,7 +217,7 @@ fn picture(at: &StepContext, group: ItemKind, turning: &Turning, swings: u8) -> 
 fn next_fastener(at: &StepContext, group: ItemKind, turning: &Turning, swings: Swings) -> Node {
     let found = swings.found;
     let swings = swings.count.get();
-    let kept = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsKept));
+    let saved = (found && swings > 0).then(|| text::book(at.lang, BookWord::SwingsSaved));
     view! {
         {overdue(at, turning)}
         <div class="turn" data-begun={if turning.is_begun() { "yes" } else { "no" }}>
@@ -225,7 +225,7 @@ fn next_fastener(at: &StepContext, group: ItemKind, turning: &Turning, swings: S
             <div class="turn__value">
                 {value(at, turning)}
                 {counted(at, turning, swings)}
-                {kept.map(|kept| view! { <p>{kept}</p> })}
+                {saved.map(|saved| view! { <p>{saved}</p> })}
                 {angle_beside(turning, swings)}
                 {(swings == 0).then(|| wrench(at, turning))}
                 {turning.uses_wrench().then(|| conditions(at, group))}
@@ -317,14 +317,14 @@ fn with_adapter(at: &StepContext, turning: &Turning, line: String) -> String {
     }
 }
 
-/// What else the card asks for.
+/// What else the spec asks for.
 fn conditions(at: &StepContext, group: ItemKind) -> Option<Node> {
-    use crate::trade::fastening::CardBody;
-    let card = at.sheet().card(card_item(group)?)?;
-    let CardBody::Torque(body) = &card.body else {
+    use crate::trade::fastening::SpecBody;
+    let spec = at.sheet().spec(spec_item(group)?)?;
+    let SpecBody::Torque(body) = &spec.body else {
         return None;
     };
-    let said = torque_conditions(at.lang, card.item, body);
+    let said = torque_conditions(at.lang, spec.item, body);
     (!said.is_empty()).then(|| view! { <p class="turn__conditions">{said.join(" · ")}</p> })
 }
 
@@ -361,7 +361,7 @@ fn primary(at: &StepContext, turning: &Turning, swings: Swings) -> Node {
     let (Some(item), Some(what)) = (turning.next(), turning.tap()) else {
         return key(Look::Primary, at.say(Say::StartPassAgain), move || {
             begin_pass(&here);
-            here.write(vec![Event::Pass(here.spec.key)]);
+            here.write(vec![Event::Pass(here.planned.key)]);
         });
     };
     let name = text::item(at.lang, item, at.open.plan.fitted.fixing);
@@ -376,7 +376,7 @@ fn primary(at: &StepContext, turning: &Turning, swings: Swings) -> Node {
     key(Look::Primary, label, move || {
         let count = swings.count.get_untracked();
         swings.forget();
-        let by = is_angle.then(|| told(here.sheet(), here.spec.key, count));
+        let by = is_angle.then(|| recorded(here.sheet(), here.planned.key, count));
         let whats = by.flatten().into_iter().chain([what.clone()]).collect();
         if last {
             here.write_and_go_on(whats);

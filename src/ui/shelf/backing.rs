@@ -3,7 +3,7 @@
 use std::cell::{Cell, RefCell};
 
 use super::{BrowserStore, CameBack};
-use crate::exchange::KeptText;
+use crate::exchange::SavedText;
 use crate::exchange::backup::{
     Backup, HEADER_BYTES, body, closed, counted, doubted, gone, size, tap,
 };
@@ -152,7 +152,7 @@ impl BrowserStore {
     ) -> impl Future<Output = Result<(), StoreError>> {
         let lines = self.says(|says| {
             let new = |record: &&Record| !says.has(&record.log, &record.id);
-            let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
+            let new: Vec<SavedText> = records.iter().filter(new).map(saved).collect();
             let line = new
                 .first()
                 .map(|first| tap(&new, says.must(&first.log).saturating_add(new.len())));
@@ -203,7 +203,7 @@ impl BrowserStore {
             return;
         };
         let new = |record: &&Record| self.says(|says| !says.has(log, &record.id));
-        let new: Vec<KeptText> = records.iter().filter(new).map(kept).collect();
+        let new: Vec<SavedText> = records.iter().filter(new).map(saved).collect();
         if !new.is_empty() {
             // What cannot be written is tried at the next start.
             let _ = self.0.backing.write(tap(&new, records.len())).await;
@@ -280,7 +280,7 @@ impl BrowserStore {
     }
 
     /// A text in the place of another.
-    pub(super) async fn back_up_body(&self, new: &KeptText) -> Result<(), StoreError> {
+    pub(super) async fn back_up_body(&self, new: &SavedText) -> Result<(), StoreError> {
         if !self.has_backup() || !self.says(|says| says.has(&new.log, &new.id)) {
             return Ok(());
         }
@@ -296,8 +296,8 @@ impl BrowserStore {
     }
 }
 
-fn kept(record: &Record) -> KeptText {
-    KeptText {
+fn saved(record: &Record) -> SavedText {
+    SavedText {
         log: record.log.clone(),
         id: record.id.clone(),
         text: record.text.clone(),

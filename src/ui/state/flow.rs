@@ -5,14 +5,14 @@ use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
 use crate::exchange::erase;
 use crate::exchange::export::Log;
 use crate::exchange::wire::decode;
-use crate::exchange::{KeptText, LogKind};
+use crate::exchange::{LogKind, SavedText};
 use crate::job::entry::{Confirmation, Event, LogId, Shop};
 use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG, held, last_by};
 use crate::job::{JobState, kit};
 use crate::map::OrderedSet;
 use crate::platform::clock;
 use crate::trade::money::TaxRule;
-use crate::ui::files::kept_texts;
+use crate::ui::files::saved_texts;
 use crate::ui::state::App;
 use crate::units::Decimal;
 
@@ -134,9 +134,9 @@ impl App {
         let in_force = shelf.setting(IN_FORCE).unwrap_or_default();
         let mut whole = Vec::new();
         for log in logs {
-            let mut texts = kept_texts(&shelf, &log).await;
+            let mut texts = saved_texts(&shelf, &log).await;
             if log == SHOP_LOG {
-                texts.retain(|kept| kept.id == in_force);
+                texts.retain(|saved| saved.id == in_force);
             }
             whole.push(log_of(&log, texts.iter()));
         }
@@ -157,11 +157,12 @@ impl App {
             if practice.contains(&log) {
                 continue;
             }
-            let texts = kept_texts(&shelf, &log).await;
+            let texts = saved_texts(&shelf, &log).await;
             let mut new = not_held(&log, &texts, &held);
             if [SHOP_LOG, CONFIRMATIONS_LOG].contains(&log.as_str()) {
-                let mine = |kept: &KeptText| decode(&kept.text).is_ok_and(|it| it.device == device);
-                new.retain(|kept| mine(kept));
+                let mine =
+                    |saved: &SavedText| decode(&saved.text).is_ok_and(|it| it.device == device);
+                new.retain(|saved| mine(saved));
             }
             if !new.is_empty() {
                 open.push(log_of(&log, new));
@@ -175,7 +176,10 @@ impl App {
         let shelf = self.shelf();
         let mut lines = Vec::new();
         for log in logs.iter().filter(|log| *log != CONFIRMATIONS_LOG) {
-            lines.extend(held_in(&LogId(log.clone()), &kept_texts(&shelf, log).await));
+            lines.extend(held_in(
+                &LogId(log.clone()),
+                &saved_texts(&shelf, log).await,
+            ));
         }
         let what = Event::Confirmation(Confirmation { held: lines });
         if !self
@@ -186,8 +190,8 @@ impl App {
         }
         let sheet = self.read_log(CONFIRMATIONS_LOG).await;
         let id = &last_by(&sheet, &self.device())?.id;
-        let texts = kept_texts(&shelf, CONFIRMATIONS_LOG).await;
-        let last = texts.iter().filter(|kept| kept.id == id.0);
+        let texts = saved_texts(&shelf, CONFIRMATIONS_LOG).await;
+        let last = texts.iter().filter(|saved| saved.id == id.0);
         Some(log_of(CONFIRMATIONS_LOG, last))
     }
 
@@ -212,7 +216,7 @@ impl App {
         let (jobs, now) = (self.jobs.get_untracked(), clock::now().utc_ms);
         let (open, mut gone) = (Vehicles::open(&jobs), Vec::new());
         for job in jobs.iter().filter(|job| may_let_go(job, &open, days, now)) {
-            let texts = kept_texts(&shelf, &job.log).await;
+            let texts = saved_texts(&shelf, &job.log).await;
             if texts.is_empty() || !not_held(&job.log, &texts, &lines).is_empty() {
                 continue;
             }
@@ -231,7 +235,7 @@ impl App {
     }
 }
 
-fn log_of<'a>(log: &str, texts: impl IntoIterator<Item = &'a KeptText>) -> Log {
-    let texts = texts.into_iter().map(|kept| kept.text.clone()).collect();
+fn log_of<'a>(log: &str, texts: impl IntoIterator<Item = &'a SavedText>) -> Log {
+    let texts = texts.into_iter().map(|saved| saved.text.clone()).collect();
     (LogKind::of(log), LogId(log.to_owned()), texts)
 }

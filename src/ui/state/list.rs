@@ -70,11 +70,11 @@ impl App {
     }
 
     async fn read_level(self, back: &CameBack) {
-        let kept = match self.shelf().journal() {
+        let saved = match self.shelf().journal() {
             Ok(journal) => journal.summaries().await.unwrap_or_default(),
             Err(_) => Vec::new(),
         };
-        self.take_lines(&kept, back);
+        self.take_lines(&saved, back);
         self.read_rest().await;
     }
 
@@ -117,8 +117,8 @@ impl App {
 
     /// Shows the lines that were kept; one that says less than is known is made again with those
     /// that are missing.
-    fn take_lines(self, kept: &[String], back: &CameBack) {
-        let jobs = kept.iter().filter_map(|text| Summary::from_text(text));
+    fn take_lines(self, saved: &[String], back: &CameBack) {
+        let jobs = saved.iter().filter_map(|text| Summary::from_text(text));
         self.jobs
             .set(jobs.filter(|line| back.is_level(line)).collect());
     }

@@ -1,4 +1,4 @@
-//! Logs other than the open job: the card book and the van kit, and throwing practice away.
+//! Logs other than the open job: the spec library and the van kit, and throwing practice away.
 
 use std::sync::Arc;
 
@@ -7,15 +7,15 @@ use leptos::task::spawn_local;
 
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, Ending, Event, LogId};
-use crate::job::practice::Told;
+use crate::job::practice::Recorded;
 use crate::job::{JobState, book, fold, kit, practice};
 use crate::platform::record::{Aside, Photo, Record, StoreError};
 use crate::platform::room::Room;
 use crate::platform::{clock, keep};
-use crate::slate::{self, Kept, NotKept, Store};
+use crate::slate::{self, SaveError, Saved, Store};
 use crate::text;
 use crate::trade::day::day_of;
-use crate::trade::fastening::{CardSource, Wrench};
+use crate::trade::fastening::{SpecSource, Wrench};
 use crate::trade::practice::Code;
 use crate::ui::parts::today;
 use crate::ui::route::Route;
@@ -42,11 +42,11 @@ impl App {
     pub async fn keep_bytes(
         self,
         log: &LogId,
-        kept: Photo,
+        saved: Photo,
         whats: impl FnOnce(String) -> Vec<Event>,
         then: impl FnOnce() + 'static,
     ) -> Result<(), StoreError> {
-        let sha256 = slate::keep_bytes(&self.shelf(), kept).await;
+        let sha256 = slate::keep_bytes(&self.shelf(), saved).await;
         self.look_at_room();
         let whats = whats(sha256?);
         let open = self
@@ -55,9 +55,9 @@ impl App {
         if open.as_ref() == Some(log) {
             self.append_when_free(whats, then);
         } else {
-            let kept = self.append_to(log.clone(), whats).await;
+            let saved = self.append_to(log.clone(), whats).await;
             self.read_list();
-            if !kept {
+            if !saved {
                 // Bytes that nothing names are dropped at a later start.
                 return Err(StoreError::Blocked);
             }
@@ -110,8 +110,8 @@ impl App {
 
     /// What follows a tap that is safe: the browser is asked once to keep the data, and the second
     /// copy of an ended job is let go.
-    pub(super) fn after_tap(self, outcome: &Result<Kept, NotKept>) {
-        if *outcome != Ok(Kept::Safe) {
+    pub(super) fn after_tap(self, outcome: &Result<Saved, SaveError>) {
+        if *outcome != Ok(Saved::Safe) {
             return;
         }
         let ended = self.open.with_untracked(|open| {
@@ -187,7 +187,7 @@ impl App {
         counted
     }
 
-    /// The families whose cards are kept, as they were typed.
+    /// The families whose specs are kept, as they were typed.
     pub async fn families(self) -> Vec<String> {
         let mut families = Vec::new();
         for log in self.shelf().logs().await {
@@ -203,13 +203,13 @@ impl App {
 
     /// Brings what only the second copy has of a log into the journal, which takes entries again;
     /// until that is done the earlier taps are not safe.
-    pub(super) async fn heal(self, log: &LogId) -> Result<Kept, NotKept> {
+    pub(super) async fn heal(self, log: &LogId) -> Result<Saved, SaveError> {
         let shelf = self.shelf();
         let read = slate::read_all(&shelf, &log.0).await;
-        let behind = read.map_err(NotKept::Storage)?.to_heal;
+        let behind = read.map_err(SaveError::Storage)?.to_heal;
         Ok(match Store::journal(&shelf, &behind).await {
-            Ok(()) => Kept::Safe,
-            Err(problem) => Kept::NotYetSafe(problem),
+            Ok(()) => Saved::Safe,
+            Err(problem) => Saved::NotYetSafe(problem),
         })
     }
 
@@ -240,12 +240,12 @@ impl App {
             };
             let settings = self.settings.get_untracked();
             let (document, page) = text::practice_document(settings.lang);
-            let source = CardSource {
+            let source = SpecSource {
                 document: document.to_owned(),
                 page: page.to_owned(),
                 looked_up,
                 who: document.to_owned(),
-                kept_because: None,
+                override_reason: None,
             };
             let van = self.van_kit().await;
             let carried = kit::practice_kit(van.dial, settings.system, looked_up);
@@ -253,12 +253,12 @@ impl App {
                 Code::Named(named) => Some(named),
                 Code::Seed(_) => None,
             };
-            let told = Told {
+            let recorded = Recorded {
                 family: text::practice_name(settings.lang, named),
                 said: text::practice_said(settings.lang, named),
             };
             let kit = (carried, settings.currency.as_str());
-            self.start_job(practice::packed(code, told, &source, kit));
+            self.start_job(practice::packed(code, recorded, &source, kit));
         });
     }
 

@@ -67,7 +67,7 @@ impl App {
             device,
             utc_ms: stamp.utc_ms,
             offset_min: stamp.offset_min,
-            told: None,
+            recorded: None,
             chance,
         })
     }

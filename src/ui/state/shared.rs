@@ -45,7 +45,7 @@ pub struct Shared {
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
-    pub told: RwSignal<Option<&'static str>>,
+    pub recorded: RwSignal<Option<&'static str>>,
     /// What the last tap took back, until the next one.
     pub undone: RwSignal<Option<String>>,
     /// How long ago the next tap was done, if not now.
@@ -95,7 +95,7 @@ impl Shared {
             route: RwSignal::new(Route::from_hash(&page::hash())),
             settings: RwSignal::new(settings),
             open: RwSignal::new(None),
-            keeping: RwSignal::new(Keeping::Kept),
+            keeping: RwSignal::new(Keeping::Saved),
             storage: RwSignal::new(shelf.storage()),
             jobs: RwSignal::new(Vec::new()),
             listed: RwSignal::new(false),
@@ -103,7 +103,7 @@ impl Shared {
             shut: RwSignal::new(Shut::Reading),
             work: Work::new(),
             unreadable: RwSignal::new(Vec::new()),
-            told: RwSignal::new(None),
+            recorded: RwSignal::new(None),
             undone: RwSignal::new(None),
             ago: RwSignal::new(None),
             tight: RwSignal::new(None),

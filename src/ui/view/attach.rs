@@ -51,7 +51,7 @@ enum How {
     Fixed(Value),
     Live(RenderEffect<Value>),
     On(Listener),
-    Told,
+    Recorded,
 }
 
 /// A listener in the page; its handler can be changed, and is taken out when its view goes.
@@ -72,9 +72,9 @@ impl Attached {
             Slot::On(handler) => How::On(listen(&element, name, handler)),
             Slot::Reference(tell) => {
                 tell(&element);
-                How::Told
+                How::Recorded
             }
-            Slot::Child(_) => How::Told,
+            Slot::Child(_) => How::Recorded,
         };
         Self { element, name, how }
     }
@@ -95,10 +95,10 @@ impl Attached {
             (Slot::Child(_) | Slot::On(_), _) => return,
         };
         // An effect that ran before ends before the next begins.
-        let old = match std::mem::replace(&mut self.how, How::Told) {
+        let old = match std::mem::replace(&mut self.how, How::Recorded) {
             How::Fixed(old) => old,
             How::Live(effect) => effect.take_value().unwrap_or(Value::Gone),
-            How::On(_) | How::Told => Value::Gone,
+            How::On(_) | How::Recorded => Value::Gone,
         };
         self.how = bind(&self.element, self.name, door, old, value);
     }

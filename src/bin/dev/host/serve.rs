@@ -159,7 +159,7 @@ mod tests {
     }
 
     #[test]
-    fn every_answer_carries_the_policy_of_the_page_and_is_not_kept() {
+    fn every_answer_carries_the_policy_of_the_page_and_is_not_saved() {
         let home = asked("home", "GET / HTTP/1.1\r\nHost: x\r\n\r\n");
         let gone = asked("gone", "GET /gone HTTP/1.1\r\n\r\n");
         assert!(home.starts_with("HTTP/1.1 200 OK\r\n"), "{home}");

@@ -62,13 +62,13 @@ pub fn build(page: &str, dir: &Path) -> Result<(), HostError> {
 /// less to load. What a panic names is a crate, not a folder of this computer.
 fn flags() -> String {
     let erased = "--cfg=erase_components";
-    let kept = std::env::var_os("CARGO_HOME")
+    let saved = std::env::var_os("CARGO_HOME")
         .map(PathBuf::from)
         .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));
-    match kept.as_deref().and_then(Path::to_str) {
+    match saved.as_deref().and_then(Path::to_str) {
         // The variable knows no quotes: a folder with a blank in its name stays as it is.
-        Some(kept) if !kept.contains(char::is_whitespace) => {
-            format!("{erased} --remap-path-prefix={kept}=cargo")
+        Some(saved) if !saved.contains(char::is_whitespace) => {
+            format!("{erased} --remap-path-prefix={saved}=cargo")
         }
         _ => erased.to_owned(),
     }

@@ -57,12 +57,12 @@ fn list_has_every_file_of_the_app_and_no_other() {
     let dir = build("list");
     assert_eq!(write_version(&dir), Ok(3));
     let list = worker(&dir);
-    for kept in [
+    for saved in [
         "[\"./\",\"sha384-",
         "[\"a.css\",\"sha384-",
         "[\"icons/file.json\",\"sha384-",
     ] {
-        assert!(list.contains(kept), "{kept} in {list}");
+        assert!(list.contains(saved), "{saved} in {list}");
     }
     for left_out in [
         "sw.js",
@@ -154,17 +154,17 @@ fn what_is_not_as_expected_is_refused() {
 }
 
 #[test]
-fn hosts_are_told_the_policy_of_the_page_and_to_keep_nothing() {
+fn hosts_are_reported_the_policy_of_the_page_and_to_keep_nothing() {
     let dir = build("headers");
     write_version(&dir).unwrap();
     let hash = base64(&Sha256::digest("start()"));
-    let told = fs::read_to_string(dir.join("_headers")).unwrap();
+    let recorded = fs::read_to_string(dir.join("_headers")).unwrap();
     let expected = format!(
         "/*\n  Content-Security-Policy: script-src 'wasm-unsafe-eval' 'sha256-{hash}'; x; \
          frame-ancestors 'none'\n  X-Content-Type-Options: nosniff\n  \
          Referrer-Policy: no-referrer\n  Cache-Control: no-cache\n"
     );
-    assert_eq!(told, expected);
+    assert_eq!(recorded, expected);
 }
 
 #[test]
@@ -173,8 +173,8 @@ fn the_copy_of_the_worker_names_this_version() {
     let dir = build("copies");
     write_version(&dir).unwrap();
     let copy = fs::read(dir.join("sw.js.gz")).unwrap();
-    let mut told = String::new();
+    let mut recorded = String::new();
     let mut reader = flate2::read::GzDecoder::new(copy.as_slice());
-    reader.read_to_string(&mut told).unwrap();
-    assert_eq!(told, worker(&dir));
+    reader.read_to_string(&mut recorded).unwrap();
+    assert_eq!(recorded, worker(&dir));
 }

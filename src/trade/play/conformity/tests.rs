@@ -16,7 +16,7 @@ const RIG: RigFacts = RigFacts {
     temperature: None,
 };
 
-fn judged(divisions: f64, way: Way, marks: Vec<Mark>, limit: &Limit) -> Conformity {
+fn judged(divisions: f64, way: Way, marks: Vec<ReadingFlag>, limit: &Limit) -> Conformity {
     let rounds = [Round::zeroed(Divisions::new(divisions).unwrap()); 3];
     let set = ReadingSet::read(Dial::HUNDREDTH_MM, way, &rounds, marks).unwrap();
     compare(&set, &Budget::of(&set, &RIG), limit)
@@ -123,8 +123,13 @@ fn a_limit_that_names_no_rig_takes_either() {
 #[test]
 fn a_slack_nut_is_no_comparison() {
     assert_eq!(
-        judged(3.0, Way::DEFAULT, vec![Mark::NutSlack], &manufacturer(0.05)),
-        Conformity::NoComparison(WhyNot::Mark(Mark::NutSlack))
+        judged(
+            3.0,
+            Way::DEFAULT,
+            vec![ReadingFlag::NutSlack],
+            &manufacturer(0.05)
+        ),
+        Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::NutSlack))
     );
 }
 
@@ -182,9 +187,9 @@ fn a_window_is_judged_at_both_ends_with_the_guard_band_against_who_claims_proof(
         let (mean, budget) = of_three(thou);
         mean.against(&budget, &published()).code()
     };
-    let told = [-0.5, 0.5, 1.0, 1.5, 2.5, 3.5, 4.5, 5.0, 5.5, 6.5].map(code);
+    let recorded = [-0.5, 0.5, 1.0, 1.5, 2.5, 3.5, 4.5, 5.0, 5.5, 6.5].map(code);
     assert_eq!(
-        told,
+        recorded,
         [
             "tight_proven",
             "tight_not_proven",
@@ -206,8 +211,8 @@ fn a_window_is_judged_at_both_ends_with_the_guard_band_against_who_claims_proof(
 fn the_chance_in_a_window_is_what_both_ends_leave() {
     let chance = |thou| {
         let (mean, budget) = of_three(thou);
-        let told = mean.against(&budget, &published());
-        told.comparison().unwrap().conformance
+        let recorded = mean.against(&budget, &published());
+        recorded.comparison().unwrap().conformance
     };
     assert!((chance(3.0) - 0.998_998).abs() < 2e-6, "{}", chance(3.0));
     // On an end half of it lies outside, and the other end takes nothing visible.

@@ -3,7 +3,7 @@ mod sets;
 
 use super::*;
 use crate::trade::play::limit::Limit;
-use crate::trade::play::series::Mark;
+use crate::trade::play::series::ReadingFlag;
 use crate::trade::play::way::{Difference, Way};
 
 fn comparison(source: LimitSource) -> Comparison {
@@ -37,7 +37,7 @@ fn clean(sets: Vec<Conformity>) -> Evidence {
     Evidence {
         sets,
         joined: None,
-        card_apart: None,
+        spec_apart: None,
         roughness: Answer::No,
         noise: Answer::No,
         felt: Some(Felt::Nothing),
@@ -341,7 +341,10 @@ fn without_a_dial_it_rests_on_hand_and_ear_and_the_missing_test_is_said() {
     ];
     assert_eq!(verdict.rests_on, grounds);
     assert_eq!(verdict.not_done, [Test::Dial]);
-    for why in [WhyNot::Way(Difference::Place), WhyNot::Mark(Mark::NutSlack)] {
+    for why in [
+        WhyNot::Way(Difference::Place),
+        WhyNot::ReadingFlag(ReadingFlag::NutSlack),
+    ] {
         let verdict = decides(
             &clean(vec![Conformity::NoComparison(why)]),
             Decision::Watch,

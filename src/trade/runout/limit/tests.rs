@@ -18,13 +18,13 @@ fn a_limit_is_not_negative_and_only_for_its_surface() {
     let negative = RunoutLimit::manufacturer(Surface::Rotor, mm(-0.01));
     assert_eq!(negative, Err(NegativeLimit { value: mm(-0.01) }));
     let series = equal(&wave(8, 1.0, 6.0));
-    let refused = compare(Surface::HubFace, &told(&series), &limit(0.05));
+    let refused = compare(Surface::HubFace, &recorded(&series), &limit(0.05));
     let limit = Surface::Rotor;
     assert_eq!(refused, Err(OtherSurface { limit }));
 }
 
 /// The runout of a series that was read with a dial without a certificate.
-fn told(series: &Series) -> Reach {
+fn recorded(series: &Series) -> Reach {
     let moves = shape(series).unwrap().moves;
     reach(series, moves, IndicatorError::OneDivision).unwrap()
 }
@@ -35,7 +35,7 @@ fn told(series: &Series) -> Reach {
 #[test]
 fn a_runout_is_proven_over_only_beyond_its_guard_band() {
     let series = equal(&wave(8, 1.0, 6.0));
-    let reach = told(&series);
+    let reach = recorded(&series);
     let (scatter, dial) = (2.0 * 10.0 / 12_f64.sqrt() / 2.0, 10.0 / 3_f64.sqrt());
     let u = scatter.hypot(dial);
     assert!((reach.u().mm() * 1e3 - u).abs() < 0.2, "{:?}", reach.u());
@@ -55,12 +55,12 @@ fn a_runout_is_proven_over_only_beyond_its_guard_band() {
 
 #[test]
 fn a_limit_of_nothing_is_never_proven_within() {
-    let flat = told(&equal(&[2.0; 8]));
+    let flat = recorded(&equal(&[2.0; 8]));
     assert_eq!(flat.estimate(), Length::ZERO);
     assert_eq!(flat.against(Length::ZERO).result, Guarded::InNotProven);
     let (low, high) = flat.interval();
     assert!(low == Length::ZERO && high > flat.u());
-    let wobbles = told(&equal(&wave(8, 1.0, 6.0)));
+    let wobbles = recorded(&equal(&wave(8, 1.0, 6.0)));
     assert_eq!(wobbles.against(Length::ZERO).result, Guarded::ProvenOut);
 }
 
@@ -95,10 +95,10 @@ fn a_needle_that_did_not_come_back_makes_the_reading_less_sure() {
     // Off by 30 µm, as a rectangle (GUM 4.3.7).
     let known = |reach: Reach| reach.u().mm().powi(2) - reach.scatter().mm().powi(2);
     let dial = 0.01_f64.powi(2) / 3.0;
-    assert!((known(told(&closed)) - dial - 0.03_f64.powi(2) / 3.0).abs() < 1e-12);
+    assert!((known(recorded(&closed)) - dial - 0.03_f64.powi(2) / 3.0).abs() < 1e-12);
     let open = equal(&[0.0, 4.0, 8.0, 8.0, 4.0, 0.0]);
     assert_eq!(open.closure(), None);
-    assert!((known(told(&open)) - dial).abs() < 1e-12);
+    assert!((known(recorded(&open)) - dial).abs() < 1e-12);
 }
 
 fn known(form: Form, over: bool) -> Known {

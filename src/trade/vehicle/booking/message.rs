@@ -207,9 +207,9 @@ fn join(rest: &mut String, piece: &str, after_cut: bool) {
         piece.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ',' | '.' | ';' | ')'));
     let dropped = piece.len() - body.len();
     let lead = piece.get(..dropped).unwrap_or("");
-    let kept_len = rest.trim_end().len();
-    let tail_broke = rest.get(kept_len..).unwrap_or("").contains('\n');
-    rest.truncate(kept_len);
+    let saved_len = rest.trim_end().len();
+    let tail_broke = rest.get(saved_len..).unwrap_or("").contains('\n');
+    rest.truncate(saved_len);
     if body.is_empty() {
         if lead.contains('\n') || tail_broke {
             rest.push('\n');

@@ -98,7 +98,7 @@ fn a_number_that_fails_its_check_is_taken_only_when_it_is_announced() {
 }
 
 #[test]
-fn a_complaint_alone_is_kept_to_the_letter() {
+fn a_complaint_alone_is_saved_to_the_letter() {
     for text in [
         "Humming at 45 mph, goes away over 60. Done 80000 miles, 225/45R17 tires fitted 2 weeks ago",
         "It hums  at 40 mph on the way   to work;\n\nquiet when I turn left.",
@@ -153,7 +153,7 @@ fn what_is_said_around_a_finding_goes_with_it() {
 }
 
 #[test]
-fn a_name_on_its_line_is_told_from_the_town_under_an_address() {
+fn a_name_on_its_line_is_reported_from_the_town_under_an_address() {
     reads(
         "growls\n14 The Crescent\nFernbrook",
         &Want {

@@ -69,10 +69,10 @@ fn last(mark: &str) -> String {
 
 /// The next number after all that this phone knows, and after what was typed.
 fn after(bill: &Bill, mark: &str, typed: &str) -> String {
-    let kept = bill.app.shelf().setting(&last(mark)).unwrap_or_default();
+    let saved = bill.app.shelf().setting(&last(mark)).unwrap_or_default();
     bill.app.jobs.with_untracked(|list| {
         let known = list.iter().flat_map(|job| &job.invoices);
-        let known = known.map(String::as_str).chain([kept.as_str(), typed]);
+        let known = known.map(String::as_str).chain([saved.as_str(), typed]);
         next_invoice(mark, known)
     })
 }

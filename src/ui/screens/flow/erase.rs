@@ -2,12 +2,12 @@
 
 use leptos::task::spawn_local;
 
-use crate::exchange::KeptText;
+use crate::exchange::SavedText;
 use crate::exchange::erase::{Besides, Left, erased_with, left, pseudonym};
 use crate::job::entry::PersonField;
 use crate::map::OrderedSet;
 use crate::text::{self, Flow, Say};
-use crate::ui::files::{here, kept_texts};
+use crate::ui::files::{here, saved_texts};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
@@ -19,7 +19,7 @@ use crate::ui::view::prelude::*;
 #[derive(Clone, Copy)]
 struct Erasing {
     app: App,
-    kept: RwSignal<Vec<KeptText>>,
+    saved: RwSignal<Vec<SavedText>>,
     besides: RwSignal<OrderedSet<Besides>>,
     done: RwSignal<Option<Flow>>,
 }
@@ -28,7 +28,7 @@ struct Erasing {
 pub fn erase(app: App) -> Node {
     let erasing = Erasing {
         app,
-        kept: RwSignal::new(Vec::new()),
+        saved: RwSignal::new(Vec::new()),
         besides: RwSignal::new(OrderedSet::new()),
         done: RwSignal::new(None),
     };
@@ -38,8 +38,8 @@ pub fn erase(app: App) -> Node {
         };
         let log = open.log.0.clone();
         spawn_local(async move {
-            let kept = kept_texts(&app.shelf(), &log).await;
-            let _ = erasing.kept.try_set(kept);
+            let saved = saved_texts(&app.shelf(), &log).await;
+            let _ = erasing.saved.try_set(saved);
         });
         shown(erasing, &open)
     })
@@ -58,7 +58,7 @@ fn shown(erasing: Erasing, open: &Open) -> Node {
     let nobody = person.is_empty();
     let person = person.into_iter().map(|line| view! { <li>{line}</li> });
     let log = open.log.clone();
-    let told = move || {
+    let recorded = move || {
         let word = erasing.done.get()?;
         let name = (word == Flow::EraseDone).then(|| pseudonym(&log));
         Some(view! { {flow(word)} {" "} <b>{name}</b> })
@@ -72,8 +72,8 @@ fn shown(erasing: Erasing, open: &Open) -> Node {
             <ul>{person.collect_view()}</ul>
             {nobody.then(|| view! { <p>{flow(Flow::EraseNobody)}</p> })}
             <p>{flow(Flow::EraseStays)}</p>
-            {move || erasing.kept.with(|kept| rows(erasing, &left(kept)))}
-            <p role="status">{told}</p>
+            {move || erasing.saved.with(|saved| rows(erasing, &left(saved)))}
+            <p role="status">{recorded}</p>
             {hold(flow(Flow::EraseNow), hint, move || run(erasing, log.clone()))}
             {link(Look::Plain, text::say(lang, Say::Back), Route::Where(open.log.0.clone()).to_hash())}
         </main>

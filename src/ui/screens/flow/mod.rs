@@ -20,7 +20,7 @@ use leptos::task::spawn_local;
 use crate::exchange::bundle;
 use crate::exchange::confirmation::{is_named, not_held};
 use crate::exchange::summary::Summary;
-use crate::exchange::{self, KeptText};
+use crate::exchange::{self, SavedText};
 use crate::job::practice::is_practice;
 use crate::slate;
 use crate::text::{self, Flow, Lang};
@@ -59,15 +59,15 @@ pub fn in_shop(app: App, open: &Open) -> Option<Node> {
         return None;
     }
     let records = slate::records(open.sheet.entries()).unwrap_or_default();
-    let kept: Vec<KeptText> = records
+    let saved: Vec<SavedText> = records
         .into_iter()
-        .map(|it| KeptText {
+        .map(|it| SavedText {
             log: it.log,
             id: it.id,
             text: it.text,
         })
         .collect();
-    let word = word(not_held(&open.log.0, &kept, &held).is_empty());
+    let word = word(not_held(&open.log.0, &saved, &held).is_empty());
     Some(view! { <p class="hint">{text::flow(lang, word)}</p> })
 }
 

@@ -43,10 +43,10 @@ pub fn out(app: App) -> Node {
             }
         })
     };
-    let close = move |pictures: bool| {
+    let close = move |photos: bool| {
         let van = app.settings.with_untracked(|settings| settings.van.clone());
         let stem = text::closed_file_stem(lang, &today(), &van);
-        let save = if pictures { save_with } else { save };
+        let save = if photos { save_with } else { save };
         open.with_untracked(|open| save(app, open.as_deref().unwrap_or_default(), &stem));
     };
     let none_chosen = move || chosen.with(OrderedSet::is_empty);
@@ -102,7 +102,7 @@ fn rows(app: App, lang: Lang, chosen: RwSignal<OrderedSet<String>>) -> Node {
     rows.collect_view()
 }
 
-fn export(app: App, chosen: RwSignal<OrderedSet<String>>, pictures: bool) {
+fn export(app: App, chosen: RwSignal<OrderedSet<String>>, photos: bool) {
     let logs = chosen.get_untracked().into_iter().collect();
-    report_screen::export_logs(app, logs, pictures);
+    report_screen::export_logs(app, logs, photos);
 }

@@ -133,10 +133,10 @@ pub fn keep_it(app: App, change: impl FnOnce(&mut Shop) + 'static) {
     spawn_local(async move {
         let mut shop = app.shop_here().await;
         change(&mut shop);
-        let kept = app.keep_shop(shop).await;
+        let saved = app.keep_shop(shop).await;
         let lang = app.settings.with_untracked(|settings| settings.lang);
-        app.told
-            .set((!kept).then(|| text::say(lang, Say::ImportNotKept)));
+        app.recorded
+            .set((!saved).then(|| text::say(lang, Say::ImportNotSaved)));
     });
 }
 
@@ -185,9 +185,9 @@ pub fn offer(app: App) -> Node {
 
 /// Each setting that would change, in one line.
 fn changes(lang: Lang, fmt: Format, here: &Shop, shop: &Shop) -> Vec<String> {
-    let told = |shop: &Shop| told(lang, fmt, shop);
-    let pairs = told(here).into_iter().zip(told(shop));
-    let line = |((label, from, _), (_, to, is_set)): (Told, Told)| {
+    let recorded = |shop: &Shop| recorded(lang, fmt, shop);
+    let pairs = recorded(here).into_iter().zip(recorded(shop));
+    let line = |((label, from, _), (_, to, is_set)): (Recorded, Recorded)| {
         let word = |text: String| match text.as_str() {
             "" => text::flow(lang, Flow::NotSet).to_owned(),
             _ => text,
@@ -198,9 +198,9 @@ fn changes(lang: Lang, fmt: Format, here: &Shop, shop: &Shop) -> Vec<String> {
 }
 
 /// A setting: its label, its value, and whether taking it over would change anything.
-type Told = (&'static str, String, bool);
+type Recorded = (&'static str, String, bool);
 
-fn told(lang: Lang, fmt: Format, shop: &Shop) -> Vec<Told> {
+fn recorded(lang: Lang, fmt: Format, shop: &Shop) -> Vec<Recorded> {
     let flow = |word| text::flow(lang, word);
     let tax = shop.tax.as_ref();
     let percent = tax.map(|tax| fmt.marked(tax.percent.as_typed()));

@@ -22,7 +22,7 @@ pub fn booking(at: &StepContext) -> Node {
     let (here, lang) = (at.clone(), at.lang);
     let keep_it = move || {
         let mut whats = booked(&found.get_untracked());
-        whats.push(Event::Answered(here.spec.key, Reply::Done));
+        whats.push(Event::Answered(here.planned.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
     let typed = move |event| {

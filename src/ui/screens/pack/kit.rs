@@ -21,7 +21,7 @@ pub fn kit(at: &StepContext) -> Node {
     let keep_it = move || {
         let mut whats = vec![Event::Missing(lacks.get_untracked())];
         whats.extend(carried.get_value().map(Event::Carried));
-        whats.push(Event::Answered(here.spec.key, Reply::Done));
+        whats.push(Event::Answered(here.planned.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
     let rows = wheel_end(at.sheet())

@@ -2,11 +2,11 @@
 
 use leptos::task::spawn_local;
 
-use crate::job::angled::{angle_cards, angle_gauge};
+use crate::job::angled::{angle_gauge, angle_specs};
 use crate::job::entry::{Reply, VehicleField};
 use crate::job::judge;
 use crate::job::kit::{mass_of, weak_stands, wrench_due};
-use crate::job::ready::{ReadyCard, missing, ready_cards};
+use crate::job::ready::{ReadySpec, missing, ready_specs};
 use crate::platform::keep as storage;
 use crate::text::{self, Desk, Say};
 use crate::trade::day::day_of;
@@ -20,13 +20,13 @@ use crate::ui::parts::wrenches::{has_no_wrench, take_wrenches};
 use crate::ui::route::Route;
 use crate::ui::view::prelude::*;
 
-/// The last look. Where a card has no wrench it is not left for: the van kit is mended first, or
+/// The last look. Where a spec has no wrench it is not left for: the van kit is mended first, or
 /// the step is left undone with its reason.
 pub fn ready(at: &StepContext) -> Node {
-    let cards = ready_cards(at.sheet());
-    let lacks = cards
+    let specs = ready_specs(at.sheet());
+    let lacks = specs
         .iter()
-        .any(|card| matches!(card.fit, Fit::Lacks { .. }));
+        .any(|spec| matches!(spec.fit, Fit::Lacks { .. }));
     let (here, without) = (at.clone(), at.clone());
     let keys = if lacks {
         view! {
@@ -45,8 +45,8 @@ pub fn ready(at: &StepContext) -> Node {
         at,
         view! {
             <div class="ready">
-                {lacking(at)} {open_cards(at, &cards)} {wrenches(at, &cards)} {checks(at)}
-                {stands(at)} {gauge(at)} {pages(at, &cards)} {kept(at)}
+                {lacking(at)} {open_specs(at, &specs)} {wrenches(at, &specs)} {checks(at)}
+                {stands(at)} {gauge(at)} {pages(at, &specs)} {saved(at)}
             </div>
         },
         keys,
@@ -89,39 +89,39 @@ fn lacking(at: &StepContext) -> Node {
     section(at.say(Say::ReadyMissing), body)
 }
 
-/// Cards that are open or were not found, each with the way to its step.
-fn open_cards(at: &StepContext, cards: &[ReadyCard]) -> Node {
-    let way = |card: &&ReadyCard| {
-        let route = Route::Step(at.open.log.0.clone(), card.step);
-        let label = text::card_item(at.lang, card.item, at.open.plan.fitted.fixing);
+/// Specs that are open or were not found, each with the way to its step.
+fn open_specs(at: &StepContext, specs: &[ReadySpec]) -> Node {
+    let way = |spec: &&ReadySpec| {
+        let route = Route::Step(at.open.log.0.clone(), spec.step);
+        let label = text::spec_item(at.lang, spec.item, at.open.plan.fitted.fixing);
         link(Look::Plain, label, route.to_hash())
     };
-    let open: Vec<Node> = cards
+    let open: Vec<Node> = specs
         .iter()
-        .filter(|card| card.card.is_none())
-        .map(|card| way(&card))
+        .filter(|spec| spec.spec.is_none())
+        .map(|spec| way(&spec))
         .collect();
-    let not_found: Vec<Node> = cards
+    let not_found: Vec<Node> = specs
         .iter()
-        .filter(|card| card.is_not_found())
-        .map(|card| way(&card))
+        .filter(|spec| spec.is_not_found())
+        .map(|spec| way(&spec))
         .collect();
     let keys = |keys: Vec<Node>| view! { <div class="ready__keys">{keys}</div> };
-    let summary = text::cards_open(at.lang, open.len());
+    let summary = text::specs_open(at.lang, open.len());
     let open = view! { <p>{summary}</p> {keys(open)} };
     view! {
-        {section(at.say(Say::CardsOpen), open)}
+        {section(at.say(Say::SpecsOpen), open)}
         {(!not_found.is_empty())
-            .then(|| section(text::desk(at.lang, Desk::CardsNotFound), keys(not_found)))}
+            .then(|| section(text::desk(at.lang, Desk::SpecsNotFound), keys(not_found)))}
     }
 }
 
-fn wrenches(at: &StepContext, cards: &[ReadyCard]) -> Node {
+fn wrenches(at: &StepContext, specs: &[ReadySpec]) -> Node {
     let known = refusal(at) == Desk::NoWrenchNoLeaving;
-    let misfits = cards.iter().filter(|_| known);
-    let misfits = misfits.filter_map(|card| misfit(at, card));
+    let misfits = specs.iter().filter(|_| known);
+    let misfits = misfits.filter_map(|spec| misfit(at, spec));
     let lines: Vec<String> = misfits.chain(angles(at)).collect();
-    let given = known && cards.iter().any(ReadyCard::is_given);
+    let given = known && specs.iter().any(ReadySpec::is_given);
     let body = match (lines.is_empty(), given) {
         (false, _) => list(lines),
         (true, true) => view! { <p>{text::desk(at.lang, Desk::WrenchesFit)}</p> },
@@ -130,27 +130,27 @@ fn wrenches(at: &StepContext, cards: &[ReadyCard]) -> Node {
     section(at.say(Say::ReadyWrench), body)
 }
 
-fn misfit(at: &StepContext, ready: &ReadyCard) -> Option<String> {
+fn misfit(at: &StepContext, ready: &ReadySpec) -> Option<String> {
     let Fit::Lacks { stage, why } = &ready.fit else {
         return None;
     };
-    let typed = ready.card.as_ref()?.torques().nth(*stage)?;
+    let typed = ready.spec.as_ref()?.torques().nth(*stage)?;
     let (item, value) = (
-        text::card_item(at.lang, ready.item, at.open.plan.fitted.fixing),
+        text::spec_item(at.lang, ready.item, at.open.plan.fitted.fixing),
         at.fmt.typed(typed).line(),
     );
     Some(text::misfit(at.lang, item, &value, *why))
 }
 
-/// Cards with an angle for which the van has no gauge, or one that is past its check.
+/// Specs with an angle for which the van has no gauge, or one that is past its check.
 fn angles(at: &StepContext) -> Vec<String> {
     let gauge = angle_gauge(at.sheet(), day_of(&today()));
-    let cards = angle_cards(at.sheet()).into_iter();
-    let lines = cards.filter_map(|(item, angle)| {
+    let specs = angle_specs(at.sheet()).into_iter();
+    let lines = specs.filter_map(|(item, angle)| {
         let angle = at.fmt.typed(angle).line();
         text::angle_lacks(
             at.lang,
-            text::card_item(at.lang, item, at.open.plan.fitted.fixing),
+            text::spec_item(at.lang, item, at.open.plan.fitted.fixing),
             &angle,
             gauge,
         )
@@ -220,11 +220,11 @@ fn gauge(at: &StepContext) -> Node {
     section(at.say(Say::ReadyGauge), body.into_node())
 }
 
-fn pages(at: &StepContext, cards: &[ReadyCard]) -> Node {
-    let lines: Vec<String> = cards
+fn pages(at: &StepContext, specs: &[ReadySpec]) -> Node {
+    let lines: Vec<String> = specs
         .iter()
-        .filter(|card| card.is_given() && !card.pictured)
-        .map(|card| text::card_item(at.lang, card.item, at.open.plan.fitted.fixing).to_owned())
+        .filter(|spec| spec.is_given() && !spec.photographed)
+        .map(|spec| text::spec_item(at.lang, spec.item, at.open.plan.fitted.fixing).to_owned())
         .collect();
     if lines.is_empty() {
         return ().into_node();
@@ -233,7 +233,7 @@ fn pages(at: &StepContext, cards: &[ReadyCard]) -> Node {
     section(text::desk(at.lang, Desk::PagesNotPictured), line)
 }
 
-fn kept(at: &StepContext) -> Node {
+fn saved(at: &StepContext) -> Node {
     let (lang, promised) = (at.lang, RwSignal::new(None::<bool>));
     spawn_local(async move {
         let persisted = storage::persisted().await;

@@ -98,7 +98,7 @@ pub fn vehicle(at: &StepContext) -> Node {
 
 fn write(at: &StepContext, form: Form) {
     let mut whats = form.facts().whats(at.sheet());
-    whats.push(Event::Answered(at.spec.key, Reply::Done));
+    whats.push(Event::Answered(at.planned.key, Reply::Done));
     let (here, drafts) = (at.clone(), form.drafts);
     // At the car nobody asks for the kit, and a reading needs its dial.
     let at_car = at.open.plan.start == Start::AtCar && at.sheet().carried().is_none();

@@ -10,7 +10,7 @@ use state::Reading;
 
 use crate::drawing::dial;
 use crate::job::pace::Pace;
-use crate::job::round::{Place, kept, other_dial, passes_zero, read_again};
+use crate::job::round::{Place, other_dial, passes_zero, read_again, saved};
 use crate::job::sets;
 use crate::report::scale;
 use crate::text::{self, ReadingWord, Say};
@@ -66,7 +66,7 @@ fn body(reading: &Reading) -> Node {
                 {heading(&left)}
                 {before(&left)}
                 {value(&left)}
-                {told(&left)}
+                {recorded(&left)}
             </div>
             {face(&left)}
         </div>
@@ -130,7 +130,7 @@ fn value(reading: &Reading) -> Node {
 }
 
 /// What follows from the number: the play in both systems, or why it is none.
-fn told(reading: &Reading) -> Node {
+fn recorded(reading: &Reading) -> Node {
     let reading = reading.clone();
     (move || {
         let (at, fmt) = (&reading.at, reading.fmt());
@@ -219,7 +219,7 @@ fn pad_of(reading: &Reading) -> Node {
     // A column of its own beside the number, as wide as the screen can spare.
     let unit = view! {
         <span class="round__unit">{unit}</span>
-        <div class="round__told">{told(reading)}</div>
+        <div class="round__told">{recorded(reading)}</div>
     };
     view! {
         {pad(at, reading.text, unit, true)}
@@ -283,7 +283,7 @@ fn same(reading: &Reading) -> Node {
         let label = text::same_reading(reading.at.lang, push.as_deref(), &pull);
         let (here, last) = (reading.clone(), last.clone());
         Some(key(Look::Plain, label, move || {
-            here.write(kept(here.at.sheet(), here.place, last.typing()));
+            here.write(saved(here.at.sheet(), here.place, last.typing()));
         }))
     })
     .into_node()

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::job::entry::{Event, Side};
-use crate::job::round::{Last, Place, Typing, begun, kept, pushed};
+use crate::job::round::{Last, Place, Typing, begun, pushed, saved};
 use crate::text::{self, Say};
 use crate::trade::play::{Dial, RoundError};
 use crate::ui::at::StepContext;
@@ -151,7 +151,7 @@ impl Reading {
             }
             return;
         }
-        let whats = self.typed(|typing| kept(self.at.sheet(), self.place, typing));
+        let whats = self.typed(|typing| saved(self.at.sheet(), self.place, typing));
         self.write(whats);
     }
 

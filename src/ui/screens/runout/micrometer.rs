@@ -1,6 +1,6 @@
 //! What the micrometer says of a rotor: how thin, how even, what comes next.
 
-use crate::job::entry::{AgainstLimit, RotorFound, ThicknessCard, ThicknessReading};
+use crate::job::entry::{AgainstLimit, RotorFound, ThicknessReading, ThicknessSpec};
 use crate::job::found::rotor;
 use crate::job::thickness::Measurement;
 use crate::report::thickness::{angle, answers, drawing, limit_name, printed, typed};
@@ -62,15 +62,15 @@ fn says(bench: &Bench, of: &Measurement, found: &RotorFound) -> Node {
     }
 }
 
-fn limit(bench: &Bench, against: &AgainstLimit<ThicknessCard>) -> Node {
+fn limit(bench: &Bench, against: &AgainstLimit<ThicknessSpec>) -> Node {
     let (lang, fmt) = (bench.at.lang, bench.at.fmt);
-    let (card, source) = (&against.card, &against.card.source);
+    let (spec, source) = (&against.spec, &against.spec.source);
     let day = source.looked_up.to_string();
     let from = text::from_page(lang, &source.document, &source.page, &day);
     view! {
         <p>
-            <b>{limit_name(lang, (card.axle, card.bound))} {": "}</b>
-            {printed(lang, fmt, card)} {". "} {from}
+            <b>{limit_name(lang, (spec.axle, spec.bound))} {": "}</b>
+            {printed(lang, fmt, spec)} {". "} {from}
         </p>
     }
 }

@@ -77,9 +77,9 @@ fn bench(app: App, thickness: bool) -> Node {
             .get()
             .or_else(|| open.sheet.corners().first().copied())?;
         // The parts of a step need one: the bench stands beside the step that is next.
-        let spec = open.next().or(open.steps.last()).cloned()?;
+        let planned = open.next().or(open.steps.last()).cloned()?;
         let bench = Bench {
-            at: StepContext::new(app, open, spec),
+            at: StepContext::new(app, open, planned),
             corner,
             mode,
             chosen,

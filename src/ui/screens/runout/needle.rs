@@ -2,7 +2,7 @@
 //! stood last, and one tap says that it stands there again.
 
 use crate::drawing::dial;
-use crate::job::runout::{Spotted, kept, place_angle};
+use crate::job::runout::{Spotted, place_angle, saved};
 use crate::report::runout::degrees;
 use crate::report::scale;
 use crate::text::{self, FaceWord, ReadingWord, Say};
@@ -95,7 +95,7 @@ pub(super) fn shown(
     let run = text::run_title(bench.at.lang, spotted.run, spotted.setup.surface);
     let label = bench.face(FaceWord::FromFirst);
     let known = gone.clone();
-    let told = move || {
+    let recorded = move || {
         let gone = needle.read(&known);
         match (gone.from_first, gone.ways.is_empty()) {
             (None, false) => text::reading(lang, ReadingWord::AskTurnsRun).to_owned(),
@@ -112,7 +112,7 @@ pub(super) fn shown(
                     <output>{move || needle.shown(fmt)}</output>
                     <span class="round__unit">{unit(&dial, fmt)}</span>
                 </p>
-                <p class="round__play">{told}</p>
+                <p class="round__play">{recorded}</p>
             </div>
             {face(bench, dial, needle, before)}
         </div>
@@ -209,12 +209,12 @@ fn keys(
     };
     let step = |label, name: Say, halves| needle_key(from, dial, label, at.say(name), halves, put);
     let (keeping, skipping, said_at) = (bench.clone(), bench.clone(), bench.clone());
-    let (kept_spot, skipped_at) = (spotted.clone(), spotted.clone());
+    let (saved_spot, skipped_at) = (spotted.clone(), spotted.clone());
     let keep = move || {
-        let (sheet, spot) = (keeping.at.sheet(), kept_spot.clone());
-        let what = untrack(|| needle.read(|text, turns| kept(sheet, spot, text, turns)));
+        let (sheet, spot) = (keeping.at.sheet(), saved_spot.clone());
+        let what = untrack(|| needle.read(|text, turns| saved(sheet, spot, text, turns)));
         if let Some(what) = what {
-            place::keep(&keeping, &kept_spot, what);
+            place::keep(&keeping, &saved_spot, what);
         }
     };
     // Said at once, it is kept at once, but where its turns are still to be told.

@@ -136,7 +136,7 @@ fn angle(
         Ok(angle) => known.set(Some(angle)),
         Err(why) => slip.set(Some(why)),
     };
-    let told = move || {
+    let recorded = move || {
         let why = slip.get()?;
         Some(view! { <p>{text::angle_slip(lang, why)}</p> })
     };
@@ -152,7 +152,7 @@ fn angle(
         {pad(&bench.at, text, degree, true)}
     };
     let keys = view! {
-        <div class="slip" role="alert">{told}</div>
+        <div class="slip" role="alert">{recorded}</div>
         {key(Look::Primary, bench.face(FaceWord::AngleKeep), keep)}
         {skip_key}
     };

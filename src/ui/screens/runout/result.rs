@@ -60,13 +60,13 @@ fn says(bench: &Bench, run: &Run, found: &FaceFound, live: Option<&Found>) -> No
         <p class="hint">{bench.face(FaceWord::Common)}</p>
     };
     let limit = found.against.as_ref().map(|against| {
-        let (card, source) = (&against.card, &against.card.source);
+        let (spec, source) = (&against.spec, &against.spec.source);
         let day = source.looked_up.to_string();
         let from = text::from_page(lang, &source.document, &source.page, &day);
         view! {
             <p>
                 <b>{bench.face(FaceWord::LimitTitle)} {": "}</b>
-                {most(lang, fmt, card)} {". "} {from}
+                {most(lang, fmt, spec)} {". "} {from}
             </p>
         }
     });

@@ -57,7 +57,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> Node {
             Err(why) => slip.set(Some(why)),
         }
     };
-    let told = move || {
+    let recorded = move || {
         let why = slip.get()?;
         Some(view! { <p>{text::radius_slip(lang, why)}</p> })
     };
@@ -82,7 +82,7 @@ pub(super) fn setup(bench: &Bench, runs: &[Run]) -> Node {
         </div>
     };
     let keys = view! {
-        <div class="slip" role="alert">{told}</div>
+        <div class="slip" role="alert">{recorded}</div>
         {key(Look::Primary, bench.face(FaceWord::Start), start)}
         {(!runs.is_empty()).then(|| {
             key(Look::Plain, bench.at.say(Say::Back), move || mode.set(Mode::Next))

@@ -101,7 +101,7 @@ fn place(bench: &Bench, at: Placed) -> Node {
     let slip: RwSignal<Option<ThicknessInputError>> = RwSignal::new(None);
     let keep = {
         let here = bench.clone();
-        move || match text.with_untracked(|text| at.kept(text)) {
+        move || match text.with_untracked(|text| at.saved(text)) {
             Ok(what) => here.keep(what, dropping(&here, at)),
             Err(why) => slip.set(Some(why)),
         }
@@ -110,7 +110,7 @@ fn place(bench: &Bench, at: Placed) -> Node {
         let here = bench.clone();
         move || here.keep(at.skipped(), dropping(&here, at))
     };
-    let told = move || {
+    let recorded = move || {
         let why = slip.get()?;
         Some(view! { <p>{text::thickness_slip(lang, why)}</p> })
     };
@@ -128,7 +128,7 @@ fn place(bench: &Bench, at: Placed) -> Node {
         {pad(&bench.at, text, unit, true)}
     };
     let keys = view! {
-        <div class="slip" role="alert">{told}</div>
+        <div class="slip" role="alert">{recorded}</div>
         {key(Look::Primary, bench.thick(ThickWord::Keep), keep)}
         {key(Look::Plain, bench.face(FaceWord::Skip), skip)}
         {back}

@@ -98,7 +98,7 @@ pub(super) fn prices(app: App) -> Node {
 /// The test plays whatever was chosen: it is asked for.
 fn test_sound() {
     tone::unlock();
-    tone::play(Tone::Kept);
+    tone::play(Tone::Saved);
 }
 
 pub(in crate::ui::screens) fn change(app: App, how: impl FnOnce(&mut Settings)) {

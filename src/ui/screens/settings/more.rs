@@ -24,10 +24,10 @@ pub(super) fn checked(van: Van, wrench: &Wrench) -> String {
     };
     let clicks = wrench.upkeep.clicks.saturating_add(counted);
     let day = wrench.upkeep.checked.map(|day| day.to_string());
-    let told = text::wrench_checked(van.lang, &day.unwrap_or_default(), clicks);
+    let recorded = text::wrench_checked(van.lang, &day.unwrap_or_default(), clicks);
     match wrench_due(wrench, counted, today) {
-        Some(due) => format!("{told}. {}", text::check_due(van.lang, due)),
-        None => told,
+        Some(due) => format!("{recorded}. {}", text::check_due(van.lang, due)),
+        None => recorded,
     }
 }
 

@@ -3,7 +3,7 @@
 use leptos::task::spawn_local;
 
 use crate::platform::keep;
-use crate::text::{self, Desk, Kept, Say};
+use crate::text::{self, Desk, Saved, Say};
 use crate::ui::parts::key::{Look, key};
 use crate::ui::screens::report_screen;
 use crate::ui::state::App;
@@ -16,7 +16,7 @@ pub fn storage(app: App) -> Node {
     let room = RwSignal::new(None::<String>);
     let promised = RwSignal::new(None::<bool>);
     spawn_local(async move {
-        let told = match keep::estimate().await {
+        let recorded = match keep::estimate().await {
             Some(it) => {
                 let mb = |mb: u64| format!("{mb} MB");
                 let used = text::storage_used(lang, &mb(it.used_mb()), &mb(it.quota_mb()));
@@ -24,7 +24,7 @@ pub fn storage(app: App) -> Node {
             }
             None => text::desk(lang, Desk::StorageUnknown).to_owned(),
         };
-        let _ = room.try_set(Some(told));
+        let _ = room.try_set(Some(recorded));
         let _ = promised.try_set(Some(keep::persisted().await));
     });
     let ask = move || {
@@ -41,7 +41,7 @@ pub fn storage(app: App) -> Node {
             })
         })
     };
-    let all_with = text::kept(lang, Kept::ExportAllWith);
+    let all_with = text::saved(lang, Saved::ExportAllWith);
     view! {
         <p>{say(Say::StorageWhere)}</p>
         <p>{move || room.get()}</p>

@@ -110,8 +110,8 @@ fn wrenches(van: Van) -> Node {
     }
     let fmt = van.fmt();
     let rows = all.into_iter().enumerate().map(|(place, wrench)| {
-        let told = |torque| fmt.torque_in(torque, wrench.unit, 0).line();
-        let line = text::wrench_range(van.lang, &wrench.name, &told(wrench.low), &told(wrench.high));
+        let recorded = |torque| fmt.torque_in(torque, wrench.unit, 0).line();
+        let line = text::wrench_range(van.lang, &wrench.name, &recorded(wrench.low), &recorded(wrench.high));
         let remove = move || {
             van.change(|kit| {
                 if place < kit.wrenches.len() {

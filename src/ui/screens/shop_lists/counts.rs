@@ -93,11 +93,11 @@ fn minutes(lang: Lang, fmt: Format, rows: &[Minutes]) -> Option<Node> {
         ends: ("0 min", &end),
     };
     let title = word(Ledger::MinutesTitle);
-    let told: Vec<String> = named
+    let recorded: Vec<String> = named
         .iter()
         .map(|(name, value)| format!("{name} {value}"))
         .collect();
-    let alt = text::span_alt(lang, title, &told.join(", "));
+    let alt = text::span_alt(lang, title, &recorded.join(", "));
     let lines = pairs.map(|(row, (name, _))| {
         let over = row.over.map_or_else(
             || word(Ledger::OneJob).to_owned(),

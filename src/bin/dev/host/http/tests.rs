@@ -89,10 +89,10 @@ fn a_browser_that_takes_gzip_gets_the_copy_and_others_plain_bytes() {
     let packed = answer("GET / HTTP/1.1", true, &dir);
     assert_eq!((packed.packed, packed.length), (true, PACKED.len()));
     assert_eq!(packed.kind, "text/html; charset=utf-8");
-    let mut told = String::new();
+    let mut recorded = String::new();
     let mut reader = flate2::read::GzDecoder::new(packed.body.as_slice());
-    std::io::Read::read_to_string(&mut reader, &mut told).unwrap();
-    assert_eq!(told, "<p>");
+    std::io::Read::read_to_string(&mut reader, &mut recorded).unwrap();
+    assert_eq!(recorded, "<p>");
     let head = answer("HEAD / HTTP/1.1", true, &dir);
     assert_eq!(
         (head.packed, head.length, head.body.len()),

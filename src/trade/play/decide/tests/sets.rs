@@ -1,4 +1,4 @@
-//! Two sets, a set that cannot be compared, and a card that was not met.
+//! Two sets, a set that cannot be compared, and a spec that was not met.
 
 use super::*;
 
@@ -53,7 +53,7 @@ fn two_sets_speak_by_their_mean_and_never_cancel_each_other() {
 #[test]
 fn a_set_that_cannot_be_compared_does_not_speak() {
     let over = Conformity::OutNotProven(manufacturer());
-    let bad = Conformity::NoComparison(WhyNot::Mark(Mark::FlexNotTested));
+    let bad = Conformity::NoComparison(WhyNot::ReadingFlag(ReadingFlag::FlexNotTested));
     for sets in [vec![over, bad], vec![bad, over]] {
         let verdict = decides(
             &clean(sets),
@@ -69,13 +69,13 @@ fn a_set_that_cannot_be_compared_does_not_speak() {
 }
 
 #[test]
-fn a_card_that_was_not_met_is_a_test_that_was_not_done() {
+fn a_spec_that_was_not_met_is_a_test_that_was_not_done() {
     let why = WhyNot::Way(Difference::Method);
     let mut under = clean(vec![Conformity::ProvenIn(house())]);
-    under.card_apart = Some(why);
+    under.spec_apart = Some(why);
     let verdict = decides(&under, Decision::Watch, Reason::NoComparison(why));
     assert_eq!(verdict.not_done, [Test::Dial]);
     let mut over = clean(vec![Conformity::ProvenOut(house())]);
-    over.card_apart = Some(why);
+    over.spec_apart = Some(why);
     decides(&over, Decision::Replace, Reason::OverProven(house()));
 }

@@ -12,7 +12,7 @@ pub(crate) fn sheet(whats: impl AsRef<[Event]>) -> JobState {
         at: Timestamp {
             utc_ms: 0,
             offset_min: 0,
-            told: None,
+            recorded: None,
         },
         by: String::new(),
         device: "d".to_owned(),

@@ -1,12 +1,12 @@
-//! "Not found" is a card too: one tap says why.
+//! "Not found" is a spec too: one tap says why.
 
-use crate::job::typed_card::not_found;
+use crate::job::typed_spec::not_found;
 use crate::text::{self, Desk, Say};
-use crate::trade::fastening::CardItem;
+use crate::trade::fastening::SpecItem;
 use crate::ui::at::StepContext;
 use crate::ui::parts::key::{Look, key};
-use crate::ui::screens::cards::form::CardForm;
-use crate::ui::screens::cards::{Mode, keep_card};
+use crate::ui::screens::specs::form::SpecForm;
+use crate::ui::screens::specs::{Mode, save_spec};
 use crate::ui::view::prelude::*;
 
 /// The reasons, as they are printed.
@@ -15,19 +15,19 @@ const REASONS: [Desk; 3] = [Desk::NotInDocument, Desk::NoAccess, Desk::NotListed
 /// What "not found" means.
 pub fn body(at: &StepContext) -> Node {
     view! {
-        <h2>{at.say(Say::CardNotFound)}</h2>
+        <h2>{at.say(Say::SpecNotFound)}</h2>
         <p>{at.say(Say::NotFoundSay)}</p>
         <p>{at.say(Say::NoFigureFoundSay)}</p>
     }
 }
 
 /// One key a reason, and the way back.
-pub fn keys(at: &StepContext, item: CardItem, mode: RwSignal<Mode>, form: CardForm) -> Node {
+pub fn keys(at: &StepContext, item: SpecItem, mode: RwSignal<Mode>, form: SpecForm) -> Node {
     let keys = REASONS.map(|reason| {
         let (at, reason) = (at.clone(), text::desk(at.lang, reason));
         key(Look::Plain, reason, move || {
-            if let Ok(card) = not_found(item, reason) {
-                keep_card(&at, form, card, false);
+            if let Ok(spec) = not_found(item, reason) {
+                save_spec(&at, form, spec, false);
             }
         })
     });

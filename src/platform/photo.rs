@@ -8,7 +8,7 @@ use web_sys::{
     ImageOrientation, Url,
 };
 
-use super::fit::PictureSize;
+use super::fit::PhotoSize;
 use super::js;
 
 /// Longest side of a kept picture in pixels: a page of a manual is still readable.
@@ -20,7 +20,7 @@ pub const MIME: &str = "image/jpeg";
 
 /// Why there is no picture.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PictureError {
+pub enum PhotoError {
     /// The file is no picture that this browser can read.
     Unreadable,
     /// The browser could not draw or encode it, mostly for want of memory.
@@ -29,20 +29,20 @@ pub enum PictureError {
 
 /// A picture as it is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Picture {
+pub struct Photo {
     /// The bytes of the JPEG file, without the place and the time that the camera wrote into it.
     pub bytes: Vec<u8>,
     /// Its size after scaling.
-    pub size: PictureSize,
+    pub size: PhotoSize,
 }
 
 /// Reads a picture, turns it upright, scales it down and encodes it as JPEG.
 ///
 /// # Errors
 /// [`PictureError`].
-pub async fn scaled(file: &File) -> Result<Picture, PictureError> {
-    let bitmap = bitmap(file).await.ok_or(PictureError::Unreadable)?;
-    let size = PictureSize {
+pub async fn scaled(file: &File) -> Result<Photo, PhotoError> {
+    let bitmap = bitmap(file).await.ok_or(PhotoError::Unreadable)?;
+    let size = PhotoSize {
         width: bitmap.width(),
         height: bitmap.height(),
     }
@@ -50,12 +50,12 @@ pub async fn scaled(file: &File) -> Result<Picture, PictureError> {
     let canvas = drawn(&bitmap, size);
     // A phone's picture is 50 MB unpacked; waiting for the collector can end the page.
     bitmap.close();
-    let canvas = canvas.ok_or(PictureError::NotDrawn)?;
-    let blob = encoded(&canvas).await.ok_or(PictureError::NotDrawn)?;
+    let canvas = canvas.ok_or(PhotoError::NotDrawn)?;
+    let blob = encoded(&canvas).await.ok_or(PhotoError::NotDrawn)?;
     let bytes = js::bytes_of(&blob)
         .await
-        .map_err(|_| PictureError::NotDrawn)?;
-    Ok(Picture { bytes, size })
+        .map_err(|_| PhotoError::NotDrawn)?;
+    Ok(Photo { bytes, size })
 }
 
 /// A picture file, unpacked and upright.
@@ -69,7 +69,7 @@ pub(super) async fn bitmap(file: &File) -> Option<ImageBitmap> {
     JsFuture::from(promise).await.ok()?.dyn_into().ok()
 }
 
-fn drawn(bitmap: &ImageBitmap, size: PictureSize) -> Option<HtmlCanvasElement> {
+fn drawn(bitmap: &ImageBitmap, size: PhotoSize) -> Option<HtmlCanvasElement> {
     let canvas: HtmlCanvasElement = js::document()?
         .create_element("canvas")
         .ok()?
@@ -110,9 +110,9 @@ impl ObjectUrl {
     ///
     /// # Errors
     /// [`PictureError::NotDrawn`] if the browser has no room for them.
-    pub fn new(bytes: &[u8], mime: &str) -> Result<Self, PictureError> {
-        let blob = js::blob(bytes, mime).map_err(|_| PictureError::NotDrawn)?;
-        let url = Url::create_object_url_with_blob(&blob).map_err(|_| PictureError::NotDrawn)?;
+    pub fn new(bytes: &[u8], mime: &str) -> Result<Self, PhotoError> {
+        let blob = js::blob(bytes, mime).map_err(|_| PhotoError::NotDrawn)?;
+        let url = Url::create_object_url_with_blob(&blob).map_err(|_| PhotoError::NotDrawn)?;
         Ok(Self { url })
     }
 

@@ -1,17 +1,17 @@
-//! From the fields of a card's form to the card, or the first thing that is wrong with it.
+//! From the fields of a spec's form to the spec, or the first thing that is wrong with it.
 
-use crate::trade::fastening::card::CardError;
+use crate::trade::fastening::spec::SpecError;
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Pattern, Position, Printed, PropertyClass, Settled,
-    SpecCard, Stage, Thread, ThreadError, TorqueBody,
+    Condition, Pattern, Position, Printed, PropertyClass, Settled, Spec, SpecBody, SpecItem,
+    SpecSource, Stage, Thread, ThreadError, TorqueBody,
 };
 use crate::trade::play::Way;
 use crate::units::{AngleUnit, DecimalError, LengthUnit, TorqueUnit, Typed};
 use crate::words;
 
-/// Why the fields give no card.
+/// Why the fields give no spec.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum CardInputError {
+pub enum SpecInputError {
     /// The value is no number.
     Value(DecimalError),
     /// The angle is no number.
@@ -22,8 +22,8 @@ pub enum CardInputError {
     Count,
     /// The thread is none.
     Thread(ThreadError),
-    /// The card would not be usable.
-    Fault(CardError),
+    /// The spec would not be usable.
+    Fault(SpecError),
 }
 
 words! {
@@ -54,7 +54,7 @@ pub struct TypedPrinted {
 }
 
 impl TypedPrinted {
-    /// The fields of a card that is kept.
+    /// The fields of a spec that is kept.
     pub fn of(printed: &Printed) -> Self {
         let thread = printed.thread.as_ref();
         Self {
@@ -71,17 +71,17 @@ impl TypedPrinted {
         }
     }
 
-    fn printed(self) -> Result<Printed, CardInputError> {
+    fn printed(self) -> Result<Printed, SpecInputError> {
         let given = |text: &str| (!text.trim().is_empty()).then(|| text.trim().to_owned());
         let count = match given(&self.count).map(|text| text.parse()) {
             None => None,
             Some(Ok(count @ 1..=20)) => Some(count),
-            Some(_) => return Err(CardInputError::Count),
+            Some(_) => return Err(SpecInputError::Count),
         };
         let thread = given(&self.thread).map(|text| Thread::parse(&text));
         Ok(Printed {
             count,
-            thread: thread.transpose().map_err(CardInputError::Thread)?,
+            thread: thread.transpose().map_err(SpecInputError::Thread)?,
             class: self.class,
             pattern: self.pattern,
             threadlocker: given(&self.threadlocker),
@@ -91,9 +91,9 @@ impl TypedPrinted {
 
 /// The fields of a torque's form.
 #[derive(Clone, Debug, PartialEq)]
-pub struct TypedTorqueCard {
+pub struct TypedTorqueSpec {
     /// What it is for.
-    pub item: CardItem,
+    pub item: SpecItem,
     /// Whether it is seated first, without a figure.
     pub seated_first: bool,
     /// The first torque as typed.
@@ -111,21 +111,21 @@ pub struct TypedTorqueCard {
     /// What the page says of the fasteners.
     pub printed: TypedPrinted,
     /// Where it was read.
-    pub source: CardSource,
+    pub source: SpecSource,
 }
 
-impl TypedTorqueCard {
-    /// The card.
+impl TypedTorqueSpec {
+    /// The spec.
     ///
     /// # Errors
     /// The first [`CardInputError`].
-    pub fn card(self) -> Result<SpecCard, CardInputError> {
+    pub fn spec(self) -> Result<Spec, SpecInputError> {
         let stages = self.stages()?;
-        sound(SpecCard {
+        sound(Spec {
             item: self.item,
-            body: CardBody::Torque(TorqueBody {
+            body: SpecBody::Torque(TorqueBody {
                 stages,
-                position: (self.item == CardItem::AxleNut).then_some(self.position),
+                position: (self.item == SpecItem::AxleNut).then_some(self.position),
                 conditions: self.conditions,
                 printed: self.printed.printed()?,
                 source: self.source,
@@ -133,21 +133,21 @@ impl TypedTorqueCard {
         })
     }
 
-    fn stages(&self) -> Result<Vec<Stage>, CardInputError> {
+    fn stages(&self) -> Result<Vec<Stage>, SpecInputError> {
         let mut stages = Vec::new();
         stages.extend(self.seated_first.then_some(Stage::Snug));
         // Tapered rollers may be seated until they bind and backed off, all without a figure.
-        let bound = self.item == CardItem::SpindleNut && self.seated_first;
+        let bound = self.item == SpecItem::SpindleNut && self.seated_first;
         if !bound || !self.value.trim().is_empty() {
-            let torque = Typed::parse(&self.value, self.unit).map_err(CardInputError::Value)?;
+            let torque = Typed::parse(&self.value, self.unit).map_err(SpecInputError::Value)?;
             stages.push(Stage::Torque(torque));
         }
         if let Some(angle) = &self.angle {
-            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(CardInputError::Angle)?;
+            let angle = Typed::parse(angle, AngleUnit::Degree).map_err(SpecInputError::Angle)?;
             stages.push(Stage::Angle(angle));
         }
         for (place, (what, text)) in self.further.iter().enumerate() {
-            let slip = |slip| CardInputError::Further(place.saturating_add(1), slip);
+            let slip = |slip| SpecInputError::Further(place.saturating_add(1), slip);
             stages.push(self.further_stage(*what, text).map_err(slip)?);
         }
         Ok(stages)
@@ -163,7 +163,7 @@ impl TypedTorqueCard {
     }
 }
 
-/// The stages of a kept card as the form has them: seated first, then what follows the first
+/// The stages of a kept spec as the form has them: seated first, then what follows the first
 /// torque and the angle behind it.
 pub fn typed_stages(stages: &[Stage]) -> (bool, Vec<(Further, String)>) {
     let mut rest = stages.iter().peekable();
@@ -184,70 +184,70 @@ pub fn typed_stages(stages: &[Stage]) -> (bool, Vec<(Further, String)>) {
     (seated_first, further.collect())
 }
 
-/// The same card, with the reason for which it was kept although it was doubted.
-pub fn kept_because(mut card: SpecCard, settled: Settled) -> SpecCard {
+/// The same spec, with the reason for which it was kept although it was doubted.
+pub fn override_reason(mut spec: Spec, settled: Settled) -> Spec {
     let reason = Some(settled.code().to_owned());
-    match &mut card.body {
-        CardBody::Torque(body) => body.source.kept_because = reason,
-        CardBody::Play { source, .. } => source.kept_because = reason,
-        CardBody::NotFound { .. } => {}
+    match &mut spec.body {
+        SpecBody::Torque(body) => body.source.override_reason = reason,
+        SpecBody::Play { source, .. } => source.override_reason = reason,
+        SpecBody::NotFound { .. } => {}
     }
-    card
+    spec
 }
 
-/// The card of the play limit; its least stays empty but for a bearing that is set with play.
+/// The spec of the play limit; its least stays empty but for a bearing that is set with play.
 ///
 /// # Errors
 /// The first [`CardInputError`].
-pub fn play_card(
+pub fn play_spec(
     value: &str,
     least: &str,
     unit: LengthUnit,
     way: Way,
-    source: CardSource,
-) -> Result<SpecCard, CardInputError> {
-    let most = Typed::parse(value, unit).map_err(CardInputError::Value)?;
+    source: SpecSource,
+) -> Result<Spec, SpecInputError> {
+    let most = Typed::parse(value, unit).map_err(SpecInputError::Value)?;
     let least = Some(least.trim()).filter(|least| !least.is_empty());
     let least = least.map(|least| Typed::parse(least, unit)).transpose();
-    sound(SpecCard {
-        item: CardItem::PlayLimit,
-        body: CardBody::Play {
+    sound(Spec {
+        item: SpecItem::PlayLimit,
+        body: SpecBody::Play {
             most,
-            least: least.map_err(CardInputError::Value)?,
+            least: least.map_err(SpecInputError::Value)?,
             way,
             source,
         },
     })
 }
 
-/// The card that says that nothing was found.
+/// The spec that says that nothing was found.
 ///
 /// # Errors
 /// [`CardInputError::Fault`] without a reason.
-pub fn not_found(item: CardItem, reason: &str) -> Result<SpecCard, CardInputError> {
+pub fn not_found(item: SpecItem, reason: &str) -> Result<Spec, SpecInputError> {
     let reason = reason.trim().to_owned();
-    sound(SpecCard {
+    sound(Spec {
         item,
-        body: CardBody::NotFound { reason },
+        body: SpecBody::NotFound { reason },
     })
 }
 
-fn sound(card: SpecCard) -> Result<SpecCard, CardInputError> {
-    match card.fault() {
-        Some(fault) => Err(CardInputError::Fault(fault)),
-        None => Ok(card),
+fn sound(spec: Spec) -> Result<Spec, SpecInputError> {
+    match spec.fault() {
+        Some(fault) => Err(SpecInputError::Fault(fault)),
+        None => Ok(spec),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::trade::fastening::card::tests::source;
+    use crate::trade::fastening::spec::tests::source;
     use crate::units::Decimal;
 
-    fn typed(value: &str, angle: Option<&str>) -> TypedTorqueCard {
-        TypedTorqueCard {
-            item: CardItem::AxleNut,
+    fn typed(value: &str, angle: Option<&str>) -> TypedTorqueSpec {
+        TypedTorqueSpec {
+            item: SpecItem::AxleNut,
             seated_first: false,
             value: value.to_owned(),
             unit: TorqueUnit::NewtonMetre,
@@ -262,14 +262,14 @@ mod tests {
 
     #[test]
     fn a_torque_with_its_angle_becomes_two_stages_as_typed() {
-        let card = typed("80", Some("60")).card().unwrap();
-        let CardBody::Torque(body) = &card.body else {
+        let spec = typed("80", Some("60")).spec().unwrap();
+        let SpecBody::Torque(body) = &spec.body else {
             panic!("a torque")
         };
         assert_eq!(body.stages.len(), 2);
         assert_eq!(body.position, Some(Position::AirBar));
-        let kept = card.final_torque().unwrap();
-        assert_eq!(kept.number, Decimal::parse("80").unwrap());
+        let saved = spec.final_torque().unwrap();
+        assert_eq!(saved.number, Decimal::parse("80").unwrap());
     }
 
     #[test]
@@ -280,12 +280,12 @@ mod tests {
             (Further::Angle, "90".to_owned()),
             (Further::Back, "15".to_owned()),
         ];
-        let fields = TypedTorqueCard {
+        let fields = TypedTorqueSpec {
             seated_first: true,
             further: further.clone(),
             ..typed("60", Some("30"))
         };
-        let CardBody::Torque(body) = fields.card().unwrap().body else {
+        let SpecBody::Torque(body) = fields.spec().unwrap().body else {
             panic!("a torque")
         };
         assert_eq!(body.stages.len(), 7);
@@ -295,7 +295,7 @@ mod tests {
     }
 
     #[test]
-    fn what_the_page_says_of_the_fasteners_is_kept_and_comes_back() {
+    fn what_the_page_says_of_the_fasteners_is_saved_and_comes_back() {
         let printed = TypedPrinted {
             count: "5".to_owned(),
             thread: "M12x1.5".to_owned(),
@@ -303,91 +303,91 @@ mod tests {
             pattern: Some(Pattern::Star),
             threadlocker: "medium, blue".to_owned(),
         };
-        let with = |printed: TypedPrinted| TypedTorqueCard {
+        let with = |printed: TypedPrinted| TypedTorqueSpec {
             printed,
             ..typed("80", None)
         };
-        let CardBody::Torque(body) = with(printed.clone()).card().unwrap().body else {
+        let SpecBody::Torque(body) = with(printed.clone()).spec().unwrap().body else {
             panic!("a torque")
         };
         assert_eq!(TypedPrinted::of(&body.printed), printed);
         let slip = |change: fn(&mut TypedPrinted)| {
             let mut fields = printed.clone();
             change(&mut fields);
-            with(fields).card().unwrap_err()
+            with(fields).spec().unwrap_err()
         };
-        assert_eq!(slip(|it| it.count = "0".to_owned()), CardInputError::Count);
+        assert_eq!(slip(|it| it.count = "0".to_owned()), SpecInputError::Count);
         assert_eq!(
             slip(|it| it.count = "five".to_owned()),
-            CardInputError::Count
+            SpecInputError::Count
         );
         assert_eq!(
             slip(|it| it.thread = "M12".to_owned()),
-            CardInputError::Thread(ThreadError::NoPitch)
+            SpecInputError::Thread(ThreadError::NoPitch)
         );
     }
 
     #[test]
-    fn a_doubted_card_carries_the_reason_for_which_it_was_kept() {
-        let card = kept_because(typed("80", None).card().unwrap(), Settled::ReadTwice);
-        let CardBody::Torque(body) = card.body else {
+    fn a_doubted_spec_carries_the_reason_for_which_it_was_saved() {
+        let spec = override_reason(typed("80", None).spec().unwrap(), Settled::ReadTwice);
+        let SpecBody::Torque(body) = spec.body else {
             panic!("a torque")
         };
-        assert_eq!(body.source.kept_because.as_deref(), Some("read_twice"));
+        assert_eq!(body.source.override_reason.as_deref(), Some("read_twice"));
     }
 
     #[test]
     fn only_the_axle_nut_says_how_the_hub_is_held() {
-        let bolts = TypedTorqueCard {
-            item: CardItem::HubBolts,
+        let bolts = TypedTorqueSpec {
+            item: SpecItem::HubBolts,
             ..typed("90", None)
         };
-        let CardBody::Torque(body) = bolts.card().unwrap().body else {
+        let SpecBody::Torque(body) = bolts.spec().unwrap().body else {
             panic!("a torque")
         };
         assert_eq!(body.position, None);
     }
 
     #[test]
-    fn each_slip_is_told_by_its_own_name() {
-        let slip = |value: &str, angle| typed(value, angle).card().unwrap_err();
-        assert_eq!(slip("", None), CardInputError::Value(DecimalError::Empty));
+    fn each_slip_is_reported_by_its_own_name() {
+        let slip = |value: &str, angle| typed(value, angle).spec().unwrap_err();
+        assert_eq!(slip("", None), SpecInputError::Value(DecimalError::Empty));
         assert_eq!(
             slip("80", Some("")),
-            CardInputError::Angle(DecimalError::Empty)
+            SpecInputError::Angle(DecimalError::Empty)
         );
-        let further = TypedTorqueCard {
+        let further = TypedTorqueSpec {
             further: vec![
                 (Further::Back, String::new()),
                 (Further::Torque, "x".to_owned()),
             ],
             ..typed("80", None)
         };
-        assert!(matches!(further.card(), Err(CardInputError::Further(2, _))));
+        assert!(matches!(further.spec(), Err(SpecInputError::Further(2, _))));
         assert_eq!(
             slip("0", None),
-            CardInputError::Fault(CardError::NotAboveZero { stage: 0 })
+            SpecInputError::Fault(SpecError::NotAboveZero { stage: 0 })
         );
-        let unsourced = TypedTorqueCard {
-            source: CardSource {
+        let unsourced = TypedTorqueSpec {
+            source: SpecSource {
                 document: String::new(),
                 ..source()
             },
             ..typed("80", None)
         };
         assert_eq!(
-            unsourced.card(),
-            Err(CardInputError::Fault(CardError::NoSource))
+            unsourced.spec(),
+            Err(SpecInputError::Fault(SpecError::NoSource))
         );
         assert_eq!(
-            not_found(CardItem::HubBolts, " "),
-            Err(CardInputError::Fault(CardError::NoReason))
+            not_found(SpecItem::HubBolts, " "),
+            Err(SpecInputError::Fault(SpecError::NoReason))
         );
     }
 
     #[test]
     fn a_limit_of_zero_is_a_limit() {
-        let card = play_card("0", "", LengthUnit::Millimetre, Way::DEFAULT, source()).unwrap();
-        assert!(card.limit().unwrap().unwrap().is_zero());
+        let spec = play_spec("0", "", LengthUnit::Millimetre, Way::DEFAULT, source()).unwrap();
+        assert!(spec.limit().unwrap().unwrap().is_zero());
     }
 }

@@ -1,26 +1,26 @@
-//! The fields of a card, whichever it is, and what is said of them before they are kept.
+//! The fields of a spec, whichever it is, and what is said of them before they are kept.
 
 use crate::job::book::doubts_in;
-use crate::job::typed_card::{CardInputError, kept_because};
+use crate::job::typed_spec::{SpecInputError, override_reason};
 use crate::text::{self, Desk, Lang, Say};
-use crate::trade::fastening::card::CardError;
-use crate::trade::fastening::{CardItem, Doubt, Settled, SpecCard};
+use crate::trade::fastening::spec::SpecError;
+use crate::trade::fastening::{Doubt, Settled, Spec, SpecItem};
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera::{Shot, Trouble, camera, said};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::focus;
 use crate::ui::parts::key::{Look, key};
-use crate::ui::screens::cards::play::PlayFields;
-use crate::ui::screens::cards::source::SourceFields;
-use crate::ui::screens::cards::torque::TorqueFields;
-use crate::ui::screens::cards::{Mode, keep_card};
+use crate::ui::screens::specs::play::PlayFields;
+use crate::ui::screens::specs::source::SourceFields;
+use crate::ui::screens::specs::torque::TorqueFields;
+use crate::ui::screens::specs::{Mode, save_spec};
 use crate::ui::view::prelude::*;
 use crate::units::{Format, Typed};
 
-/// The name of the field that a card begins with.
+/// The name of the field that a spec begins with.
 pub const VALUE: &str = "value";
 
-/// The fields that differ by what the card is for.
+/// The fields that differ by what the spec is for.
 #[derive(Clone, Copy)]
 enum Figures {
     Torque(TorqueFields),
@@ -29,7 +29,7 @@ enum Figures {
 
 /// The form.
 #[derive(Clone, Copy)]
-pub struct CardForm {
+pub struct SpecForm {
     /// The drafts of its fields.
     pub drafts: Drafts,
     /// Where it was read.
@@ -39,12 +39,12 @@ pub struct CardForm {
     tried: RwSignal<bool>,
 }
 
-impl CardForm {
-    /// The form as the job has it, as it was half typed, or with what the last card carries over.
-    pub fn new(at: &StepContext, item: CardItem) -> Self {
+impl SpecForm {
+    /// The form as the job has it, as it was half typed, or with what the last spec carries over.
+    pub fn new(at: &StepContext, item: SpecItem) -> Self {
         let drafts = Drafts::of(at);
         let figures = match item {
-            CardItem::PlayLimit => Figures::Play(PlayFields::new(at, drafts)),
+            SpecItem::PlayLimit => Figures::Play(PlayFields::new(at, drafts)),
             _ => Figures::Torque(TorqueFields::new(at, drafts, item)),
         };
         Self {
@@ -60,21 +60,21 @@ impl CardForm {
         focus(VALUE);
     }
 
-    /// The card as the fields stand.
-    fn card(self) -> Result<SpecCard, CardInputError> {
+    /// The spec as the fields stand.
+    fn spec(self) -> Result<Spec, SpecInputError> {
         let source = self.source.source();
         match self.figures {
-            Figures::Torque(fields) => fields.card(source),
-            Figures::Play(fields) => fields.card(source),
+            Figures::Torque(fields) => fields.spec(source),
+            Figures::Play(fields) => fields.spec(source),
         }
     }
 
-    /// Keeps the card if nothing is doubted; else says what is, and a second key appears.
+    /// Keeps the spec if nothing is doubted; else says what is, and a second key appears.
     fn keep(self, at: &StepContext) {
         self.tried.set(true);
-        match self.card() {
-            Ok(card) if doubts_in(at.sheet(), &card).is_empty() => keep_card(at, self, card, true),
-            Err(CardInputError::Fault(CardError::NoSource)) => self.source.open.set(true),
+        match self.spec() {
+            Ok(spec) if doubts_in(at.sheet(), &spec).is_empty() => save_spec(at, self, spec, true),
+            Err(SpecInputError::Fault(SpecError::NoSource)) => self.source.open.set(true),
             Ok(_) | Err(_) => {}
         }
     }
@@ -87,15 +87,15 @@ impl CardForm {
             Figures::Torque(fields) => fields.body(at, self.drafts, enter.clone()),
             Figures::Play(fields) => fields.body(at, self.drafts, enter.clone()),
         };
-        let pictured = at.sheet().photos(at.spec.key).next().is_some();
+        let photographed = at.sheet().photos(at.planned.key).next().is_some();
         let lang = at.lang;
         view! {
-            <div class="card-form">
+            <div class="spec-form">
                 {fields}
                 {self.source.body(at, self.drafts, enter)}
-                <div class="card-form__page">
+                <div class="spec-form__page">
                     {camera(Shot::beside(at), trouble, Look::Primary)}
-                    {pictured.then(|| view! { <p class="hint">{text::desk(lang, Desk::PagePictured)}</p> })}
+                    {photographed.then(|| view! { <p class="hint">{text::desk(lang, Desk::PagePictured)}</p> })}
                     {move || {
                         trouble.get().map(|word| said(lang, word))
                     }}
@@ -108,9 +108,9 @@ impl CardForm {
     pub fn keys(self, at: &StepContext, mode: RwSignal<Mode>) -> Node {
         let (here, for_doubted) = (at.clone(), at.clone());
         let reasons = move || {
-            let card = self.card().ok().filter(|_| self.tried.get())?;
-            let doubted = !doubts_in(for_doubted.sheet(), &card).is_empty();
-            doubted.then(|| reasons(&for_doubted, self, &card))
+            let spec = self.spec().ok().filter(|_| self.tried.get())?;
+            let doubted = !doubts_in(for_doubted.sheet(), &spec).is_empty();
+            doubted.then(|| reasons(&for_doubted, self, &spec))
         };
         let for_slip = at.clone();
         view! {
@@ -125,9 +125,9 @@ impl CardForm {
         if !self.tried.get() {
             return None;
         }
-        let sentences = match self.card() {
-            Err(slip) => vec![text::card_slip(at.lang, slip)],
-            Ok(card) => doubts_said(at, &card),
+        let sentences = match self.spec() {
+            Err(slip) => vec![text::spec_slip(at.lang, slip)],
+            Ok(spec) => doubts_said(at, &spec),
         };
         let sentences = sentences
             .into_iter()
@@ -136,21 +136,21 @@ impl CardForm {
     }
 }
 
-/// One key a reason for which a doubted card is kept all the same; it stands on the card.
-pub fn reasons(at: &StepContext, form: CardForm, card: &SpecCard) -> Node {
+/// One key a reason for which a doubted spec is kept all the same; it stands on the spec.
+pub fn reasons(at: &StepContext, form: SpecForm, spec: &Spec) -> Node {
     let keys = Settled::ALL.iter().map(|settled| {
         let (at, label) = (at.clone(), text::settled(at.lang, *settled));
-        let card = kept_because(card.clone(), *settled);
+        let spec = override_reason(spec.clone(), *settled);
         key(Look::Plain, label, move || {
-            keep_card(&at, form, card.clone(), true);
+            save_spec(&at, form, spec.clone(), true);
         })
     });
     view! { <div class="reasons">{keys.collect_view()}</div> }
 }
 
-/// Everything that is odd about a card in this job, a sentence each.
-pub fn doubts_said(at: &StepContext, card: &SpecCard) -> Vec<String> {
-    let doubts = doubts_in(at.sheet(), card);
+/// Everything that is odd about a spec in this job, a sentence each.
+pub fn doubts_said(at: &StepContext, spec: &Spec) -> Vec<String> {
+    let doubts = doubts_in(at.sheet(), spec);
     let said = doubts.iter().map(|it| doubt_says(at.lang, at.fmt, it));
     said.collect()
 }
@@ -167,10 +167,16 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
             common,
             would_fit,
         } => {
-            let told = |torque| fmt.torque_in(torque, typed.unit, 0).line();
+            let recorded = |torque| fmt.torque_in(torque, typed.unit, 0).line();
             let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
             let value = both(lang, fmt, typed);
-            text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
+            text::doubted(
+                lang,
+                &value,
+                &recorded(common.0),
+                &recorded(common.1),
+                &fits,
+            )
         }
         Doubt::PastProof {
             typed,
@@ -188,9 +194,9 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
             thread,
             common,
         } => {
-            let told = |torque| fmt.torque_in(torque, typed.unit, 0).line();
+            let recorded = |torque| fmt.torque_in(torque, typed.unit, 0).line();
             let value = both(lang, fmt, typed);
-            let (low, high) = (told(common.0), told(common.1));
+            let (low, high) = (recorded(common.0), recorded(common.1));
             text::odd_for_stud(lang, &value, thread.as_typed(), &low, &high)
         }
         Doubt::LowerStage { typed, before } => {
@@ -202,10 +208,16 @@ fn doubt_says(lang: Lang, fmt: Format, doubt: &Doubt) -> String {
             common,
             would_fit,
         } => {
-            let told = |length| fmt.length_in(length, typed.unit, 3).line();
+            let recorded = |length| fmt.length_in(length, typed.unit, 3).line();
             let fits: Vec<String> = would_fit.iter().map(|u| u.symbol().to_owned()).collect();
             let value = both(lang, fmt, typed);
-            text::doubted(lang, &value, &told(common.0), &told(common.1), &fits)
+            text::doubted(
+                lang,
+                &value,
+                &recorded(common.0),
+                &recorded(common.1),
+                &fits,
+            )
         }
     }
 }

@@ -1,4 +1,4 @@
-//! The spec card: one value from service information, or the statement that none was found.
+//! The spec spec: one value from service information, or the statement that none was found.
 //!
 //! It has no number without a unit and none without a source; the manufacturer's value always wins.
 
@@ -12,8 +12,8 @@ use crate::units::{Length, TypedAngle, TypedLength, TypedTorque};
 use crate::words;
 
 words! {
-    /// What a card is for.
-    pub enum CardItem {
+    /// What a spec is for.
+    pub enum SpecItem {
         /// The axle nut.
         AxleNut = "axle_nut",
         /// Hub to knuckle.
@@ -39,7 +39,7 @@ words! {
     }
 }
 
-impl CardItem {
+impl SpecItem {
     /// Whether it can be "not found" and the job still be finished by agreement: never for the
     /// axle nut, the hub bolts, the caliper and the wheel.
     pub const fn may_close_without_figure(self) -> bool {
@@ -60,7 +60,7 @@ words! {
 }
 
 words! {
-    /// In what state the thread is to be, and what else the card asks for.
+    /// In what state the thread is to be, and what else the spec asks for.
     pub enum Condition {
         /// Clean and dry.
         Dry = "dry",
@@ -133,7 +133,7 @@ words! {
 
 /// Where a value was read, and by whom.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct CardSource {
+pub struct SpecSource {
     /// Title of the document.
     pub document: String,
     /// Page or procedure; may be empty where the document has none.
@@ -143,7 +143,7 @@ pub struct CardSource {
     /// Who looked it up.
     pub who: String,
     /// Why the value was kept although it was doubted: the code of a [`Settled`], or words.
-    pub kept_because: Option<String>,
+    pub override_reason: Option<String>,
 }
 
 /// What a page says of the fasteners themselves; what it does not say is not known.
@@ -173,12 +173,12 @@ pub struct TorqueBody {
     /// What the page says of the fasteners.
     pub printed: Printed,
     /// Where it was read.
-    pub source: CardSource,
+    pub source: SpecSource,
 }
 
-/// What a card says.
+/// What a spec says.
 #[derive(Clone, Debug, PartialEq, Hash)]
-pub enum CardBody {
+pub enum SpecBody {
     /// How to tighten.
     Torque(TorqueBody),
     /// How much play is allowed.
@@ -190,7 +190,7 @@ pub enum CardBody {
         /// How it is to be measured.
         way: Way,
         /// Where it was read.
-        source: CardSource,
+        source: SpecSource,
     },
     /// It was looked for and not found: that is a value, and it is said.
     NotFound {
@@ -199,19 +199,19 @@ pub enum CardBody {
     },
 }
 
-/// A card.
+/// A spec.
 #[derive(Clone, Debug, PartialEq, Hash)]
-pub struct SpecCard {
+pub struct Spec {
     /// What it is for.
-    pub item: CardItem,
+    pub item: SpecItem,
     /// What it says.
-    pub body: CardBody,
+    pub body: SpecBody,
 }
 
-/// What makes a card unusable.
+/// What makes a spec unusable.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum CardError {
-    /// A limit on a fastener's card, or a torque on the card of the play.
+pub enum SpecError {
+    /// A limit on a fastener's spec, or a torque on the spec of the play.
     WrongKind,
     /// No torque, or an angle or a turn back before any torque.
     NoTorqueFirst,
@@ -224,7 +224,7 @@ pub enum CardError {
     NegativeLimit,
     /// A least play that is not below the most, or not above zero.
     EmptyWindow,
-    /// The axle nut's card does not say how the hub is held.
+    /// The axle nut's spec does not say how the hub is held.
     NoPosition,
     /// The document is not named, or nobody looked it up.
     NoSource,
@@ -232,15 +232,15 @@ pub enum CardError {
     NoReason,
 }
 
-impl SpecCard {
-    /// What makes this card unusable, if anything does.
-    pub fn fault(&self) -> Option<CardError> {
-        let plays = self.item == CardItem::PlayLimit;
+impl Spec {
+    /// What makes this spec unusable, if anything does.
+    pub fn fault(&self) -> Option<SpecError> {
+        let plays = self.item == SpecItem::PlayLimit;
         match &self.body {
-            CardBody::Torque(_) if plays => Some(CardError::WrongKind),
-            CardBody::Play { .. } if !plays => Some(CardError::WrongKind),
-            CardBody::Torque(body) => torque_fault(self.item, body),
-            CardBody::Play {
+            SpecBody::Torque(_) if plays => Some(SpecError::WrongKind),
+            SpecBody::Play { .. } if !plays => Some(SpecError::WrongKind),
+            SpecBody::Torque(body) => torque_fault(self.item, body),
+            SpecBody::Play {
                 most,
                 least,
                 source,
@@ -248,12 +248,12 @@ impl SpecCard {
             } => {
                 let negative = most.number.is_negative() && most.number.value() < 0.0;
                 negative
-                    .then_some(CardError::NegativeLimit)
+                    .then_some(SpecError::NegativeLimit)
                     .or_else(|| window_fault(most, least.as_ref()))
                     .or_else(|| source_fault(source))
             }
-            CardBody::NotFound { reason } => {
-                reason.trim().is_empty().then_some(CardError::NoReason)
+            SpecBody::NotFound { reason } => {
+                reason.trim().is_empty().then_some(SpecError::NoReason)
             }
         }
     }
@@ -266,7 +266,7 @@ impl SpecCard {
     /// What it asks for, stage by stage; nothing where it gives no torque.
     pub fn stages(&self) -> &[Stage] {
         match &self.body {
-            CardBody::Torque(body) => &body.stages,
+            SpecBody::Torque(body) => &body.stages,
             _ => &[],
         }
     }
@@ -279,13 +279,13 @@ impl SpecCard {
         })
     }
 
-    /// The manufacturer's limit of play, if the card gives one.
+    /// The manufacturer's limit of play, if the spec gives one.
     ///
     /// # Errors
     /// [`NegativeLimit`] for a value below zero.
     pub fn limit(&self) -> Option<Result<Limit, NegativeLimit>> {
         match &self.body {
-            CardBody::Play {
+            SpecBody::Play {
                 most, least, way, ..
             } => {
                 let limit = Limit::manufacturer(most.length(), *way);
@@ -297,39 +297,39 @@ impl SpecCard {
     }
 }
 
-fn torque_fault(item: CardItem, body: &TorqueBody) -> Option<CardError> {
+fn torque_fault(item: SpecItem, body: &TorqueBody) -> Option<SpecError> {
     let turns = body.stages.iter().find(|stage| **stage != Stage::Snug);
     // Tapered rollers may be seated until they bind, without a figure, and then backed off.
-    let seated = item == CardItem::SpindleNut && body.stages.first() == Some(&Stage::Snug);
+    let seated = item == SpecItem::SpindleNut && body.stages.first() == Some(&Stage::Snug);
     let backed = seated && matches!(turns, Some(Stage::Back(_)));
     if !matches!(turns, Some(Stage::Torque(_))) && !backed {
-        return Some(CardError::NoTorqueFirst);
+        return Some(SpecError::NoTorqueFirst);
     }
-    if item == CardItem::AxleNut && body.position.is_none() {
-        return Some(CardError::NoPosition);
+    if item == SpecItem::AxleNut && body.position.is_none() {
+        return Some(SpecError::NoPosition);
     }
     stage_fault(&body.stages).or_else(|| source_fault(&body.source))
 }
 
-fn window_fault(most: &TypedLength, least: Option<&TypedLength>) -> Option<CardError> {
+fn window_fault(most: &TypedLength, least: Option<&TypedLength>) -> Option<SpecError> {
     let least = least?.length();
     let window = Length::ZERO < least && least < most.length();
-    (!window).then_some(CardError::EmptyWindow)
+    (!window).then_some(SpecError::EmptyWindow)
 }
 
-fn stage_fault(stages: &[Stage]) -> Option<CardError> {
+fn stage_fault(stages: &[Stage]) -> Option<SpecError> {
     let above_zero = |stage: &Stage| match stage {
         Stage::Torque(torque) => torque.number.value() > 0.0,
         Stage::Angle(angle) | Stage::Back(Some(angle)) => angle.number.value() > 0.0,
         Stage::Snug | Stage::Back(None) => true,
     };
     let stage = stages.iter().position(|stage| !above_zero(stage))?;
-    Some(CardError::NotAboveZero { stage })
+    Some(SpecError::NotAboveZero { stage })
 }
 
-fn source_fault(source: &CardSource) -> Option<CardError> {
+fn source_fault(source: &SpecSource) -> Option<SpecError> {
     let missing = source.document.trim().is_empty() || source.who.trim().is_empty();
-    missing.then_some(CardError::NoSource)
+    missing.then_some(SpecError::NoSource)
 }
 
 #[cfg(test)]

@@ -1,20 +1,20 @@
-//! Spec cards in lines: the value as printed, the other unit, how, and where it was read.
+//! Spec specs in lines: the value as printed, the other unit, how, and where it was read.
 
 use chrono::NaiveDate;
 
 use crate::text::{self, Lang, ReportWord, Say};
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, SpecCard, Stage, Thread, TorqueBody,
+    Condition, Spec, SpecBody, SpecItem, SpecSource, Stage, Thread, TorqueBody,
 };
 use crate::trade::play::{Limit, LimitSource, Way};
 use crate::trade::vehicle::Fixing;
 use crate::units::{Format, Length, LengthUnit, System};
 
-/// A card's value with its unit as it was printed; "not found" is a value.
-pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
-    match &card.body {
-        CardBody::Torque(body) => stages(lang, format, body, false),
-        CardBody::Play {
+/// A spec's value with its unit as it was printed; "not found" is a value.
+pub fn spec_value(lang: Lang, format: Format, spec: &Spec) -> String {
+    match &spec.body {
+        SpecBody::Torque(body) => stages(lang, format, body, false),
+        SpecBody::Play {
             most,
             least: Some(least),
             ..
@@ -23,16 +23,16 @@ pub fn card_value(lang: Lang, format: Format, card: &SpecCard) -> String {
             &format.typed(least).line(),
             &format.typed(most).line(),
         ),
-        CardBody::Play { most, .. } => format.typed(most).line(),
-        CardBody::NotFound { .. } => text::say(lang, Say::CardNotFound).to_owned(),
+        SpecBody::Play { most, .. } => format.typed(most).line(),
+        SpecBody::NotFound { .. } => text::say(lang, Say::SpecNotFound).to_owned(),
     }
 }
 
 /// The same value in the other unit; `None` where there is no value.
-pub fn card_twin(lang: Lang, format: Format, card: &SpecCard) -> Option<String> {
-    match &card.body {
-        CardBody::Torque(body) => Some(stages(lang, format, body, true)),
-        CardBody::Play {
+pub fn spec_twin(lang: Lang, format: Format, spec: &Spec) -> Option<String> {
+    match &spec.body {
+        SpecBody::Torque(body) => Some(stages(lang, format, body, true)),
+        SpecBody::Play {
             most,
             least: Some(least),
             ..
@@ -41,43 +41,43 @@ pub fn card_twin(lang: Lang, format: Format, card: &SpecCard) -> Option<String> 
             &format.typed_twin(least).line(),
             &format.typed_twin(most).line(),
         )),
-        CardBody::Play { most, .. } => Some(format.typed_twin(most).line()),
-        CardBody::NotFound { .. } => None,
+        SpecBody::Play { most, .. } => Some(format.typed_twin(most).line()),
+        SpecBody::NotFound { .. } => None,
     }
 }
 
-/// Everything a card says, label by label, its value first.
-pub fn card_lines(
+/// Everything a spec says, label by label, its value first.
+pub fn spec_lines(
     lang: Lang,
     format: Format,
-    card: &SpecCard,
+    spec: &Spec,
     fixing: Fixing,
 ) -> Vec<(String, String)> {
     let word = |word| text::report(lang, word).to_owned();
-    let mut value = card_value(lang, format, card);
-    if let Some(twin) = card_twin(lang, format, card) {
+    let mut value = spec_value(lang, format, spec);
+    if let Some(twin) = spec_twin(lang, format, spec) {
         value = format!("{value} {}", text::also_value(lang, &twin));
     }
-    let mut lines = vec![(text::card_item(lang, card.item, fixing).to_owned(), value)];
-    match &card.body {
-        CardBody::Torque(body) => {
+    let mut lines = vec![(text::spec_item(lang, spec.item, fixing).to_owned(), value)];
+    match &spec.body {
+        SpecBody::Torque(body) => {
             if let Some(position) = body.position {
                 lines.push((
                     word(ReportWord::Place),
                     text::nut_position(lang, position).to_owned(),
                 ));
             }
-            let told = torque_conditions(lang, card.item, body);
-            if !told.is_empty() {
-                lines.push((word(ReportWord::Condition), told.join(", ")));
+            let context = torque_conditions(lang, spec.item, body);
+            if !context.is_empty() {
+                lines.push((word(ReportWord::Condition), context.join(", ")));
             }
             lines.push((word(ReportWord::Source), source_line(lang, &body.source)));
         }
-        CardBody::Play { way, source, .. } => {
+        SpecBody::Play { way, source, .. } => {
             lines.extend(way_lines(lang, format, way));
             lines.push((word(ReportWord::Source), source_line(lang, source)));
         }
-        CardBody::NotFound { reason } => {
+        SpecBody::NotFound { reason } => {
             lines.push((word(ReportWord::Source), reason.clone()));
         }
     }
@@ -86,13 +86,13 @@ pub fn card_lines(
 
 /// What a page says beside the figure: conditions, fasteners, order; for the axle nut also that
 /// it does not say whether the prevailing torque is in the figure.
-pub fn torque_conditions(lang: Lang, item: CardItem, body: &TorqueBody) -> Vec<String> {
+pub fn torque_conditions(lang: Lang, item: SpecItem, body: &TorqueBody) -> Vec<String> {
     let says = |condition| body.conditions.contains(&condition);
     let conditions = body.conditions.iter().map(|it| text::condition(lang, *it));
-    let mut told: Vec<String> = conditions.map(str::to_owned).collect();
+    let mut context: Vec<String> = conditions.map(str::to_owned).collect();
     let running = says(Condition::PrevailingIncluded) || says(Condition::PrevailingExtra);
-    if item == CardItem::AxleNut && !running {
-        told.push(text::prevailing_torque_unknown(lang).to_owned());
+    if item == SpecItem::AxleNut && !running {
+        context.push(text::prevailing_torque_unknown(lang).to_owned());
     }
     let printed = &body.printed;
     let count = printed.count.map(|count| count.to_string());
@@ -104,11 +104,11 @@ pub fn torque_conditions(lang: Lang, item: CardItem, body: &TorqueBody) -> Vec<S
         thread.unwrap_or_default(),
         class.unwrap_or_default(),
     );
-    told.extend((!fasteners.is_empty()).then_some(fasteners));
+    context.extend((!fasteners.is_empty()).then_some(fasteners));
     let grade = printed.threadlocker.as_ref();
-    told.extend(grade.map(|grade| text::threadlocker(lang, grade)));
-    told.extend(printed.pattern.map(|it| text::pattern(lang, it).to_owned()));
-    told
+    context.extend(grade.map(|grade| text::threadlocker(lang, grade)));
+    context.extend(printed.pattern.map(|it| text::pattern(lang, it).to_owned()));
+    context
 }
 
 /// How a play is taken, label by label.
@@ -139,17 +139,17 @@ pub fn way_lines(lang: Lang, format: Format, way: &Way) -> Vec<(String, String)>
     lines
 }
 
-/// Where a card was read, if it gives a value.
-pub fn card_source(card: &SpecCard) -> Option<&CardSource> {
-    match &card.body {
-        CardBody::Torque(body) => Some(&body.source),
-        CardBody::Play { source, .. } => Some(source),
-        CardBody::NotFound { .. } => None,
+/// Where a spec was read, if it gives a value.
+pub fn spec_source(spec: &Spec) -> Option<&SpecSource> {
+    match &spec.body {
+        SpecBody::Torque(body) => Some(&body.source),
+        SpecBody::Play { source, .. } => Some(source),
+        SpecBody::NotFound { .. } => None,
     }
 }
 
-/// Where a card was read: document, page, day and who.
-pub fn source_line(lang: Lang, source: &CardSource) -> String {
+/// Where a spec was read: document, page, day and who.
+pub fn source_line(lang: Lang, source: &SpecSource) -> String {
     let line = text::source_line(
         lang,
         &source.document,
@@ -157,28 +157,28 @@ pub fn source_line(lang: Lang, source: &CardSource) -> String {
         &source.looked_up.to_string(),
         &source.who,
     );
-    match &source.kept_because {
-        Some(reason) => format!("{line}. {}", text::kept_because(lang, reason)),
+    match &source.override_reason {
+        Some(reason) => format!("{line}. {}", text::override_reason(lang, reason)),
         None => line,
     }
 }
 
-/// That a card was taken over from an earlier job, if it was looked up before `job_day`.
-pub fn not_looked_up(lang: Lang, card: &SpecCard, job_day: NaiveDate) -> Option<String> {
-    let looked_up = card_source(card)?.looked_up;
+/// That a spec was taken over from an earlier job, if it was looked up before `job_day`.
+pub fn not_looked_up(lang: Lang, spec: &Spec, job_day: NaiveDate) -> Option<String> {
+    let looked_up = spec_source(spec)?.looked_up;
     (looked_up < job_day).then(|| text::not_looked_up(lang, &looked_up.to_string()))
 }
 
-/// A limit's value: the card's as printed, the house limit by the figure it is known under.
-pub fn limit_value(lang: Lang, format: Format, limit: &Limit, card: Option<&SpecCard>) -> String {
+/// A limit's value: the spec's as printed, the house limit by the figure it is known under.
+pub fn limit_value(lang: Lang, format: Format, limit: &Limit, spec: Option<&Spec>) -> String {
     // A recorded limit is rounded to a nanometre.
     let nanometre = Length::millimetres(1e-6);
-    let is_of = |card: &&SpecCard| match card.limit() {
+    let is_of = |spec: &&Spec| match spec.limit() {
         Some(Ok(of)) => limit.is_manufacturers() && of.value.minus(limit.value).abs() <= nanometre,
         _ => false,
     };
-    if let Some(card) = card.filter(is_of) {
-        return card_value(lang, format, card);
+    if let Some(spec) = spec.filter(is_of) {
+        return spec_value(lang, format, spec);
     }
     let most = match (limit.source, format.system) {
         (LimitSource::House, System::Us) => {
@@ -194,11 +194,11 @@ pub fn limit_value(lang: Lang, format: Format, limit: &Limit, card: Option<&Spec
 }
 
 fn stages(lang: Lang, format: Format, body: &TorqueBody, twin: bool) -> String {
-    let told = body
+    let context = body
         .stages
         .iter()
         .map(|it| stage_line(lang, format, it, twin));
-    told.collect::<Vec<_>>().join(" + ")
+    context.collect::<Vec<_>>().join(" + ")
 }
 
 /// One stage in words, in its own unit or in the other one.

@@ -7,7 +7,7 @@ use crate::trade::wheel_end::plan::{CornerPlan, Course, NutPosition, Plan, Sign,
 use crate::trade::wheel_end::road::sign_gone;
 use crate::trade::wheel_end::row::More;
 use crate::trade::wheel_end::step::{
-    Change, Check, Form, HoldPoint, Phase, SetName, StepKey, StepSpec, When,
+    Change, Check, Form, HoldPoint, Phase, PlannedStep, SetName, StepKey, When,
 };
 use crate::trade::wheel_end::steps::Step;
 
@@ -148,10 +148,12 @@ pub(super) const fn place(step: Step) -> Place {
 }
 
 /// The steps of an order that a job asks for, at a corner or of the whole vehicle.
-pub(super) fn asked(order: &[Place], plan: &Plan, at: Option<&CornerPlan>) -> Vec<StepSpec> {
+pub(super) fn asked(order: &[Place], plan: &Plan, at: Option<&CornerPlan>) -> Vec<PlannedStep> {
     let here = |place: &&Place| place.only.iter().all(|only| only.holds(plan, at));
     let places = order.iter().filter(here);
-    places.flat_map(|place| place.specs(plan, at)).collect()
+    places
+        .flat_map(|place| place.planned_steps(plan, at))
+        .collect()
 }
 
 impl Place {
@@ -203,9 +205,9 @@ impl Place {
         self
     }
 
-    fn specs(&self, plan: &Plan, at: Option<&CornerPlan>) -> Vec<StepSpec> {
+    fn planned_steps(&self, plan: &Plan, at: Option<&CornerPlan>) -> Vec<PlannedStep> {
         let row = self.step.row();
-        let spec = |form, nth| StepSpec {
+        let planned = |form, nth| PlannedStep {
             key: StepKey {
                 step: self.step,
                 corner: at.map(|at| at.corner),
@@ -220,17 +222,17 @@ impl Place {
         let set = self.set;
         match &row.form {
             Form::Round(..) => (1..=ROUNDS)
-                .map(|round| spec(Form::Round(set, round), round_number(set, round)))
+                .map(|round| planned(Form::Round(set, round), round_number(set, round)))
                 .collect(),
-            Form::DialSetup(_) => vec![spec(Form::DialSetup(set), setup_number(set))],
-            Form::Decide(_) => vec![spec(Form::Decide(self.nth), self.nth)],
-            Form::Checks(_) => vec![spec(Form::Checks(self.told(plan)), self.nth)],
-            form => vec![spec(form.clone(), self.nth)],
+            Form::DialSetup(_) => vec![planned(Form::DialSetup(set), setup_number(set))],
+            Form::Decide(_) => vec![planned(Form::Decide(self.nth), self.nth)],
+            Form::Checks(_) => vec![planned(Form::Checks(self.recorded(plan)), self.nth)],
+            form => vec![planned(form.clone(), self.nth)],
         }
     }
 
     /// The rows of a list, with those that the job adds.
-    fn told(&self, plan: &Plan) -> Vec<Check> {
+    fn recorded(&self, plan: &Plan) -> Vec<Check> {
         let row = self.step.row();
         let signs: &[Sign] = match row.more {
             More::Signs => &plan.signs,

@@ -37,7 +37,7 @@ pub(in crate::text) fn lost_logs(count: usize) -> String {
     )
 }
 
-pub(in crate::text) fn pictures_taken(n: usize) -> String {
+pub(in crate::text) fn photos_taken(n: usize) -> String {
     match n {
         1 => "1 photo or voice note came with it.".to_owned(),
         n => format!("{n} photos and voice notes came with it."),

@@ -2,8 +2,8 @@
 use super::*;
 use crate::job::caption::{CaptionWord, hands_are_clean};
 use crate::job::entry::{Consent, Decided, Ended, Ending, How, Inputs, Scope};
-use crate::job::told::sheet;
-use crate::job::turn::tests::{CORNER, spec};
+use crate::job::recorded::sheet;
+use crate::job::turn::tests::{CORNER, planned};
 use crate::trade::fastening::MishapKind;
 use crate::trade::wheel_end::{Check, ItemKind, NotDoneReason, items};
 
@@ -17,28 +17,28 @@ fn photo(step: StepKey, sha256: &str) -> Photo {
     }
 }
 
-fn at(step: Step, phase: Phase) -> StepSpec {
-    StepSpec {
+fn at(step: Step, phase: Phase) -> PlannedStep {
+    PlannedStep {
         phase,
         form: Form::Do,
-        ..spec(step, ItemKind::LugNuts)
+        ..planned(step, ItemKind::LugNuts)
     }
 }
 
 /// What was owed is settled by a picture, and as well by a reason why there is none.
 #[track_caller]
-fn is_settled(whats: &[Event], spec: &StepSpec, key: StepKey) {
+fn is_settled(whats: &[Event], planned: &PlannedStep, key: StepKey) {
     let with = |what: Event| sheet([whats, &[what]].concat());
-    assert_eq!(owed(&sheet(whats), spec), Some(key));
-    assert_eq!(owed(&with(Event::Photo(photo(key, "a"))), spec), None);
+    assert_eq!(owed(&sheet(whats), planned), Some(key));
+    assert_eq!(owed(&with(Event::Photo(photo(key, "a"))), planned), None);
     let because = Event::Answered(key, Reply::NotDone(NotDoneReason::NoLight));
-    assert_eq!(owed(&with(because), spec), None);
+    assert_eq!(owed(&with(because), planned), None);
     let ended = Event::Ended(Ended {
         ending: Ending::LeftUnfinished,
         charge: None,
     });
     assert_eq!(
-        owed(&with(ended), spec),
+        owed(&with(ended), planned),
         None,
         "nothing is asked afterwards"
     );
@@ -51,7 +51,7 @@ fn looked(tires: Answer) -> Event {
 }
 
 #[test]
-fn what_is_wrong_as_found_is_pictured_before_the_road() {
+fn what_is_wrong_as_found_is_photographed_before_the_road() {
     let drive = at(Step::Drive, Phase::Listen);
     is_settled(
         &[looked(Answer::No)],
@@ -65,7 +65,7 @@ fn what_is_wrong_as_found_is_pictured_before_the_road() {
     assert_eq!(owed(&sheet([looked(Answer::No)]), &looks), None);
 }
 
-fn broke(step: &StepSpec, number: usize) -> Mishap {
+fn broke(step: &PlannedStep, number: usize) -> Mishap {
     Mishap {
         step: step.key,
         item: items(CORNER, ItemKind::LugNuts, 5)[number - 1],
@@ -76,8 +76,8 @@ fn broke(step: &StepSpec, number: usize) -> Mishap {
 }
 
 #[test]
-fn what_broke_is_pictured_before_the_customer_is_asked() {
-    let turn = spec(Step::TurnLugNuts, ItemKind::LugNuts);
+fn what_broke_is_photographed_before_the_customer_is_asked() {
+    let turn = planned(Step::TurnLugNuts, ItemKind::LugNuts);
     let (first, second) = (broke(&turn, 3), broke(&turn, 5));
     let key = mishap_key(&first);
     assert_eq!(key.code(), format!("mishap_photo@{}.3", CORNER.code()));
@@ -94,7 +94,7 @@ fn what_broke_is_pictured_before_the_customer_is_asked() {
 }
 
 #[test]
-fn what_the_customer_leaves_dangerous_is_pictured_before_it_is_put_back() {
+fn what_the_customer_leaves_dangerous_is_photographed_before_it_is_put_back() {
     let said = |yes, decision| {
         let decided = Event::Decided(Decided {
             corner: CORNER,
@@ -123,7 +123,7 @@ fn what_the_customer_leaves_dangerous_is_pictured_before_it_is_put_back() {
 }
 
 #[test]
-fn a_job_is_left_with_a_picture_or_a_reason() {
+fn a_job_is_left_with_a_photo_or_a_reason() {
     let key = StepKey::once(Step::LeftPhoto);
     assert_eq!(owed_when_left(&sheet([])), Some(key));
     for answer in [
@@ -135,7 +135,7 @@ fn a_job_is_left_with_a_picture_or_a_reason() {
 }
 
 #[test]
-fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
+fn a_second_photo_strikes_the_first_and_shows_what_it_showed() {
     let key = StepKey::at(Step::StandPhoto, CORNER);
     let shown = Caption::Word(CaptionWord::Chocks);
     let mut whats = vec![
@@ -146,10 +146,10 @@ fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
         }),
     ];
     let before = sheet(&whats);
-    let old = pictures(&before).next().unwrap().0.clone();
+    let old = photos(&before).next().unwrap().0.clone();
     whats.extend(retaken(&before, &old, photo(key, "b")));
     let now = sheet(&whats);
-    let there: Vec<&str> = pictures(&now)
+    let there: Vec<&str> = photos(&now)
         .map(|(_, photo)| photo.sha256.as_str())
         .collect();
     assert_eq!(there, ["b"]);
@@ -157,7 +157,7 @@ fn a_second_picture_strikes_the_first_and_shows_what_it_showed() {
     assert_eq!(*caption(&now, "b"), shown);
     // One without a caption needs none said of the next.
     let plain = sheet([Event::Photo(photo(key, "a"))]);
-    let old = pictures(&plain).next().unwrap().0.clone();
+    let old = photos(&plain).next().unwrap().0.clone();
     assert_eq!(retaken(&plain, &old, photo(key, "b")).len(), 2);
 }
 

@@ -1,4 +1,4 @@
-//! A spec card: offered from the card book, typed from its page, or "not found".
+//! A spec spec: offered from the spec library, typed from its page, or "not found".
 
 mod form;
 mod further;
@@ -12,22 +12,22 @@ use leptos::task::spawn_local;
 
 use crate::job::book;
 use crate::job::entry::Event;
-use crate::trade::fastening::{CardItem, SpecCard};
+use crate::trade::fastening::{Spec, SpecItem};
 use crate::ui::at::StepContext;
 use crate::ui::parts::frame::frame;
-use crate::ui::screens::cards::form::CardForm;
 use crate::ui::screens::pack::keep;
+use crate::ui::screens::specs::form::SpecForm;
 use crate::ui::view::prelude::*;
 
 pub use offer::{aged, looked_up_today};
 pub use source::SourceFields;
 
-/// What the screen of a card shows.
+/// What the screen of a spec shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Mode {
     /// The book is being read, which takes a moment.
     Reading,
-    /// A card of the book, to be confirmed.
+    /// A spec of the book, to be confirmed.
     Offer,
     /// The fields.
     Fields,
@@ -35,11 +35,11 @@ enum Mode {
     NotFound,
 }
 
-/// The card of a fastener or of the play limit.
-pub fn card(at: &StepContext, item: CardItem) -> Node {
+/// The spec of a fastener or of the play limit.
+pub fn spec(at: &StepContext, item: SpecItem) -> Node {
     let mode = RwSignal::new(Mode::Reading);
-    let offered = RwSignal::new(Vec::<SpecCard>::new());
-    let form = CardForm::new(at, item);
+    let offered = RwSignal::new(Vec::<Spec>::new());
+    let form = SpecForm::new(at, item);
     let trouble = RwSignal::new(None);
     // What is only confirmed must have been on the screen whole.
     let at = &at.looked_at_while(Signal::derive(move || mode.get() == Mode::Offer));
@@ -65,15 +65,10 @@ pub fn card(at: &StepContext, item: CardItem) -> Node {
     frame(at, body, keys)
 }
 
-/// Looks into the book of the family, unless this job has the card already or it is half typed.
-fn look_up(
-    at: &StepContext,
-    item: CardItem,
-    offered: RwSignal<Vec<SpecCard>>,
-    mode: RwSignal<Mode>,
-) {
+/// Looks into the book of the family, unless this job has the spec already or it is half typed.
+fn look_up(at: &StepContext, item: SpecItem, offered: RwSignal<Vec<Spec>>, mode: RwSignal<Mode>) {
     let log = book::log_of_job(at.sheet());
-    let known = at.sheet().card(item).is_some();
+    let known = at.sheet().spec(item).is_some();
     let (Some(log), false) = (log, known) else {
         mode.set(Mode::Fields);
         return;
@@ -81,21 +76,21 @@ fn look_up(
     let app = at.app;
     spawn_local(async move {
         let sheet = app.read_log(&log.0).await;
-        let cards = book::offers(&sheet, item);
-        let next = if cards.is_empty() {
+        let specs = book::offers(&sheet, item);
+        let next = if specs.is_empty() {
             Mode::Fields
         } else {
             Mode::Offer
         };
-        let _ = offered.try_set(cards);
+        let _ = offered.try_set(specs);
         let _ = mode.try_set(next);
     });
 }
 
-/// Keeps a card in the job and, if it was looked up for this job, in the book of its family.
-fn keep_card(at: &StepContext, form: CardForm, card: SpecCard, looked_up: bool) {
+/// Keeps a spec in the job and, if it was looked up for this job, in the book of its family.
+fn save_spec(at: &StepContext, form: SpecForm, spec: Spec, looked_up: bool) {
     let (app, log) = (at.app, book::log_of_job(at.sheet()));
-    let additions = book::additions(at.sheet(), &card);
+    let additions = book::additions(at.sheet(), &spec);
     let into_book = move || {
         let Some(log) = log.filter(|_| looked_up && !additions.is_empty()) else {
             return;
@@ -104,5 +99,5 @@ fn keep_card(at: &StepContext, form: CardForm, card: SpecCard, looked_up: bool) 
             app.append_to(log, additions).await;
         });
     };
-    keep(at, form.drafts, vec![Event::Card(card)], into_book);
+    keep(at, form.drafts, vec![Event::Spec(spec)], into_book);
 }

@@ -4,7 +4,7 @@ use super::table::{phrases, sentences};
 
 sentences! {
     /// A key label or a sentence about pictures, voice notes and room.
-    pub enum Kept, kept {
+    pub enum Saved, saved {
         Title => "Photos and voice notes",
         TakeAgain => "Take it again",
         CaptionTitle => "What does it show?",
@@ -22,7 +22,7 @@ sentences! {
         MicNone => "No microphone is free here. Type the note.",
         VoiceShort => "Too short, nothing was saved. Hold the key while you talk.",
         VoiceFailed => "The recording failed and was not saved. Say it again or type it.",
-        VoiceKept => "Voice note saved",
+        VoiceSaved => "Voice note saved",
         VoiceNotes => "Voice notes",
         VoiceNote => "Voice note",
         Length => "Length",
@@ -30,9 +30,9 @@ sentences! {
         When => "When",
         Digest => "Digest",
         CaptionSaid => "Caption",
-        PictureUnreadable => "This photo could not be read. Take it again.",
+        PhotoUnreadable => "This photo could not be read. Take it again.",
         NotHere => "Not on this phone",
-        PictureFull =>
+        PhotoFull =>
             "The phone's storage is full: this photo was not saved. All that you tapped before is saved.",
         VoiceFull =>
             "The phone's storage is full: this voice note was not saved. All you tapped before is saved.",
@@ -55,5 +55,5 @@ phrases! {
     room_nearly_full(left: &str) =>
         "The phone's storage is nearly full: {left} left. Export with photos and make room.",
     room_left(left: &str) => "{left} left for this app.",
-    picture_wrong(names: &str) => "Left out, since it is not what the record names: {names}",
+    photo_wrong(names: &str) => "Left out, since it is not what the record names: {names}",
 }

@@ -1,14 +1,14 @@
-//! Cards as a technician could fill them, and each fault once.
+//! Specs as a technician could fill them, and each fault once.
 use super::*;
 use crate::units::{AngleUnit, LengthUnit, TorqueUnit};
 
-pub(crate) fn source() -> CardSource {
-    CardSource {
+pub(crate) fn source() -> SpecSource {
+    SpecSource {
         document: "Service book, wheel end".to_owned(),
         page: "31-4".to_owned(),
         looked_up: NaiveDate::from_ymd_opt(2025, 11, 20).unwrap(),
         who: "Dana Quill".to_owned(),
-        kept_because: None,
+        override_reason: None,
     }
 }
 
@@ -24,10 +24,10 @@ fn back(text: &str) -> Option<TypedAngle> {
     TypedAngle::parse(text, AngleUnit::Degree).ok()
 }
 
-pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> SpecCard {
-    SpecCard {
+pub(crate) fn spec(item: SpecItem, stages: Vec<Stage>) -> Spec {
+    Spec {
         item,
-        body: CardBody::Torque(TorqueBody {
+        body: SpecBody::Torque(TorqueBody {
             stages,
             position: Some(Position::AirBrakeHeld),
             conditions: vec![Condition::Dry, Condition::NewFastener],
@@ -37,10 +37,10 @@ pub(crate) fn card(item: CardItem, stages: Vec<Stage>) -> SpecCard {
     }
 }
 
-fn limit_card(item: CardItem, text: &str) -> SpecCard {
-    SpecCard {
+fn limit_spec(item: SpecItem, text: &str) -> Spec {
+    Spec {
         item,
-        body: CardBody::Play {
+        body: SpecBody::Play {
             least: None,
             most: TypedLength::parse(text, LengthUnit::Inch).unwrap(),
             way: Way::DEFAULT,
@@ -53,8 +53,8 @@ const NM: TorqueUnit = TorqueUnit::NewtonMetre;
 
 #[test]
 fn stages_are_read_in_order() {
-    let nut = card(
-        CardItem::AxleNut,
+    let nut = spec(
+        SpecItem::AxleNut,
         vec![torque("80", NM), torque("120", NM), angle("60")],
     );
     assert_eq!(nut.fault(), None);
@@ -63,9 +63,9 @@ fn stages_are_read_in_order() {
 }
 
 #[test]
-fn seated_turned_back_and_tightened_again_is_a_card() {
-    let nut = card(
-        CardItem::AxleNut,
+fn seated_turned_back_and_tightened_again_is_a_spec() {
+    let nut = spec(
+        SpecItem::AxleNut,
         vec![
             Stage::Snug,
             torque("60", NM),
@@ -90,63 +90,63 @@ fn a_rival_rules_out_in_both_directions() {
 
 #[test]
 fn a_limit_of_zero_is_a_limit() {
-    let zero = limit_card(CardItem::PlayLimit, "0");
+    let zero = limit_spec(SpecItem::PlayLimit, "0");
     assert_eq!(zero.fault(), None);
     assert!(zero.limit().unwrap().unwrap().is_zero());
 }
 
 #[test]
 fn each_fault_has_its_name() {
-    let item = CardItem::HubBolts;
+    let item = SpecItem::HubBolts;
     let rows = [
         (
-            card(CardItem::PlayLimit, vec![torque("9", NM)]),
-            CardError::WrongKind,
+            spec(SpecItem::PlayLimit, vec![torque("9", NM)]),
+            SpecError::WrongKind,
         ),
-        (limit_card(CardItem::LugNuts, "0.002"), CardError::WrongKind),
-        (card(item, vec![]), CardError::NoTorqueFirst),
-        (card(item, vec![angle("90")]), CardError::NoTorqueFirst),
+        (limit_spec(SpecItem::LugNuts, "0.002"), SpecError::WrongKind),
+        (spec(item, vec![]), SpecError::NoTorqueFirst),
+        (spec(item, vec![angle("90")]), SpecError::NoTorqueFirst),
         (
-            card(item, vec![torque("0", NM)]),
-            CardError::NotAboveZero { stage: 0 },
-        ),
-        (
-            card(item, vec![torque("9", NM), angle("-5")]),
-            CardError::NotAboveZero { stage: 1 },
-        ),
-        (card(item, vec![Stage::Snug]), CardError::NoTorqueFirst),
-        (
-            card(item, vec![Stage::Back(None), torque("9", NM)]),
-            CardError::NoTorqueFirst,
+            spec(item, vec![torque("0", NM)]),
+            SpecError::NotAboveZero { stage: 0 },
         ),
         (
-            card(item, vec![torque("9", NM), Stage::Back(back("0"))]),
-            CardError::NotAboveZero { stage: 1 },
+            spec(item, vec![torque("9", NM), angle("-5")]),
+            SpecError::NotAboveZero { stage: 1 },
+        ),
+        (spec(item, vec![Stage::Snug]), SpecError::NoTorqueFirst),
+        (
+            spec(item, vec![Stage::Back(None), torque("9", NM)]),
+            SpecError::NoTorqueFirst,
         ),
         (
-            limit_card(CardItem::PlayLimit, "-0.002"),
-            CardError::NegativeLimit,
+            spec(item, vec![torque("9", NM), Stage::Back(back("0"))]),
+            SpecError::NotAboveZero { stage: 1 },
         ),
         (
-            SpecCard {
+            limit_spec(SpecItem::PlayLimit, "-0.002"),
+            SpecError::NegativeLimit,
+        ),
+        (
+            Spec {
                 item,
-                body: CardBody::NotFound {
+                body: SpecBody::NotFound {
                     reason: "  ".to_owned(),
                 },
             },
-            CardError::NoReason,
+            SpecError::NoReason,
         ),
     ];
-    for (card, fault) in rows {
-        assert_eq!(card.fault(), Some(fault));
+    for (spec, fault) in rows {
+        assert_eq!(spec.fault(), Some(fault));
     }
 }
 
 #[test]
-fn a_nut_without_position_and_a_card_without_source_are_faulty() {
+fn a_nut_without_position_and_a_spec_without_source_are_faulty() {
     let with = |change: fn(&mut TorqueBody)| {
-        let mut nut = card(CardItem::AxleNut, vec![torque("245", NM)]);
-        if let CardBody::Torque(body) = &mut nut.body {
+        let mut nut = spec(SpecItem::AxleNut, vec![torque("245", NM)]);
+        if let SpecBody::Torque(body) = &mut nut.body {
             change(body);
         }
         nut.fault()
@@ -154,23 +154,23 @@ fn a_nut_without_position_and_a_card_without_source_are_faulty() {
     assert_eq!(with(|_| {}), None);
     assert_eq!(
         with(|body| body.position = None),
-        Some(CardError::NoPosition)
+        Some(SpecError::NoPosition)
     );
     assert_eq!(
         with(|body| body.source.document.clear()),
-        Some(CardError::NoSource)
+        Some(SpecError::NoSource)
     );
     assert_eq!(
         with(|body| body.source.who.clear()),
-        Some(CardError::NoSource)
+        Some(SpecError::NoSource)
     );
 }
 
 #[test]
 fn no_figure_never_closes_what_holds_the_wheel() {
-    let closable: Vec<_> = CardItem::ALL
+    let closable: Vec<_> = SpecItem::ALL
         .iter()
         .filter(|item| item.may_close_without_figure())
         .collect();
-    assert_eq!(closable, [&CardItem::PlayLimit]);
+    assert_eq!(closable, [&SpecItem::PlayLimit]);
 }

@@ -1,10 +1,10 @@
-//! Spec cards, instruments and typed numbers as they are stored.
+//! Spec specs, instruments and typed numbers as they are stored.
 
 use crate::exchange::json::{Form, Json, Out, Tagged, form, unquoted};
 use crate::job::entry::Carried;
 use crate::job::kit::{MoreKit, Stand};
 use crate::trade::fastening::{
-    CardBody, CardSource, Printed, SpecCard, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
+    Printed, Spec, SpecBody, SpecSource, Stage, Thread, TorqueBody, TypedLever, Upkeep, Wrench,
 };
 use crate::trade::play::{Dial, Way};
 use crate::units::double;
@@ -13,7 +13,7 @@ use crate::units::{
 };
 use crate::word::Word;
 
-form!(enum CardBody {
+form!(enum SpecBody {
     Torque = "torque" (it),
     Play = "play" { most, least, way, source },
     NotFound = "not_found" { reason },
@@ -36,12 +36,12 @@ form!(Printed {
     pattern,
     threadlocker
 });
-form!(CardSource {
+form!(SpecSource {
     document,
     page,
     looked_up,
     who,
-    kept_because
+    override_reason
 });
 form!(Way { method, place, rig, force("force_n") });
 form!(Stand { name, rating });
@@ -52,10 +52,10 @@ form!(TypedLever {
 });
 
 /// The body stands beside the item, under its tag.
-impl Form for SpecCard {
+impl Form for Spec {
     fn read(json: &Json<'_>) -> Option<Self> {
         let mut members = json.map()?.iter();
-        let body = members.find_map(|(name, body)| CardBody::of(&unquoted(name)?, body))?;
+        let body = members.find_map(|(name, body)| SpecBody::of(&unquoted(name)?, body))?;
         let item = json.field("item")?;
         Some(Self { item, body })
     }

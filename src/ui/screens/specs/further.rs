@@ -1,6 +1,6 @@
-//! What else a torque card can say: more stages, and what the page says of the fasteners.
+//! What else a torque spec can say: more stages, and what the page says of the fasteners.
 
-use crate::job::typed_card::{Further, TypedPrinted, typed_stages};
+use crate::job::typed_spec::{Further, TypedPrinted, typed_stages};
 use crate::text::{self, Desk};
 use crate::trade::fastening::{Condition, Pattern, PropertyClass, TorqueBody};
 use crate::ui::at::StepContext;
@@ -208,8 +208,8 @@ fn word<W: Word + Send + Sync + 'static>(
     name: &str,
     otherwise: Option<W>,
 ) -> RwSignal<Option<W>> {
-    let kept = drafts.text(name, otherwise.map_or("", Word::word_code));
-    RwSignal::new(W::of_code(&kept.get_untracked()))
+    let saved = drafts.text(name, otherwise.map_or("", Word::word_code));
+    RwSignal::new(W::of_code(&saved.get_untracked()))
 }
 
 fn on(drafts: Drafts, name: &str, otherwise: bool) -> bool {

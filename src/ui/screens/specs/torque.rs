@@ -1,17 +1,17 @@
 //! The fields of a torque: number, unit, the angle after it, how the hub is held, conditions.
 
 use crate::job::book::{angle_of, last_torque_unit, may_have_angle};
-use crate::job::typed_card::{CardInputError, TypedTorqueCard};
+use crate::job::typed_spec::{SpecInputError, TypedTorqueSpec};
 use crate::text::{self, Desk, Say};
 use crate::trade::fastening::{
-    CardBody, CardItem, CardSource, Condition, Position, SpecCard, TorqueBody,
+    Condition, Position, Spec, SpecBody, SpecItem, SpecSource, TorqueBody,
 };
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::picks::{picks, toggle};
-use crate::ui::screens::cards::form::VALUE;
-use crate::ui::screens::cards::further::{FurtherFields, turned};
+use crate::ui::screens::specs::form::VALUE;
+use crate::ui::screens::specs::further::{FurtherFields, turned};
 use crate::ui::view::prelude::*;
 use crate::units::{System, TorqueUnit, TypedTorque, Unit};
 
@@ -21,7 +21,7 @@ const CONDITIONS: &str = "conditions";
 /// The fields.
 #[derive(Clone, Copy)]
 pub struct TorqueFields {
-    item: CardItem,
+    item: SpecItem,
     value: RwSignal<String>,
     unit: RwSignal<TorqueUnit>,
     has_angle: RwSignal<bool>,
@@ -32,14 +32,14 @@ pub struct TorqueFields {
 }
 
 impl TorqueFields {
-    /// The fields as the job has them, or empty in the unit of the last card.
-    pub fn new(at: &StepContext, drafts: Drafts, item: CardItem) -> Self {
-        let known = at.sheet().card(item);
-        let body = known.and_then(|card| match &card.body {
-            CardBody::Torque(body) => Some(body),
+    /// The fields as the job has them, or empty in the unit of the last spec.
+    pub fn new(at: &StepContext, drafts: Drafts, item: SpecItem) -> Self {
+        let known = at.sheet().spec(item);
+        let body = known.and_then(|spec| match &spec.body {
+            SpecBody::Torque(body) => Some(body),
             _ => None,
         });
-        let torque = known.and_then(|card| card.torques().next());
+        let torque = known.and_then(|spec| spec.torques().next());
         let angle = known.and_then(angle_of);
         let unit = torque
             .map(|typed| typed.unit)
@@ -59,9 +59,9 @@ impl TorqueFields {
         }
     }
 
-    /// The card as the fields stand.
-    pub fn card(self, source: CardSource) -> Result<SpecCard, CardInputError> {
-        TypedTorqueCard {
+    /// The spec as the fields stand.
+    pub fn spec(self, source: SpecSource) -> Result<Spec, SpecInputError> {
+        TypedTorqueSpec {
             item: self.item,
             seated_first: self.further.seated_first(),
             value: self.value.get(),
@@ -77,7 +77,7 @@ impl TorqueFields {
             printed: self.further.printed(),
             source,
         }
-        .card()
+        .spec()
     }
 
     fn asks_for(self, condition: Condition) -> bool {
@@ -102,15 +102,15 @@ impl TorqueFields {
             let twin = fmt.typed_twin(&typed).line();
             Some(text::also_value(lang, &twin))
         };
-        let positions = (self.item == CardItem::AxleNut).then(|| self.positions(at, drafts));
+        let positions = (self.item == SpecItem::AxleNut).then(|| self.positions(at, drafts));
         let angle = may_have_angle(self.item).then(|| self.angle_field(at, drafts, enter.clone()));
         let further = self.further.body(at, drafts, enter.clone());
         view! {
-            <div class="card-form__figure">
-                {Field::decimal(VALUE, self.value).show(at.say(Say::CardValue), "", drafts, enter)}
-                <p class="card-form__twin">{twin}</p>
+            <div class="spec-form__figure">
+                {Field::decimal(VALUE, self.value).show(at.say(Say::SpecValue), "", drafts, enter)}
+                <p class="spec-form__twin">{twin}</p>
             </div>
-            {picks(at.say(Say::CardUnit), units.collect(), self.unit, move |unit| {
+            {picks(at.say(Say::SpecUnit), units.collect(), self.unit, move |unit| {
                 drafts.set("unit", unit.code());
             })}
             {angle}
@@ -126,7 +126,7 @@ impl TorqueFields {
             .iter()
             .map(|it| (*it, text::nut_position(lang, *it).to_owned()));
         picks(
-            at.say(Say::CardPosition),
+            at.say(Say::SpecPosition),
             positions.collect(),
             self.position,
             move |it| drafts.set("position", it.code()),
@@ -162,7 +162,7 @@ impl TorqueFields {
             })
         };
         view! {
-            <div class="card-form__angle">
+            <div class="spec-form__angle">
                 {toggle(text::desk(lang, Desk::ThenAngle), move || self.has_angle.get(), turn)}
                 {field}
             </div>

@@ -12,10 +12,10 @@ use crate::job::mishap::{Mending, Mishap, in_the_way, mending};
 use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::Decision;
-use crate::trade::wheel_end::{Form, Phase, Step, StepKey, StepSpec};
+use crate::trade::wheel_end::{Form, Phase, PlannedStep, Step, StepKey};
 
 /// Every picture that counts, with the entry that names it, in order.
-pub fn pictures(sheet: &JobState) -> impl Iterator<Item = (&EntryId, &Photo)> {
+pub fn photos(sheet: &JobState) -> impl Iterator<Item = (&EntryId, &Photo)> {
     sheet.counting().filter_map(|entry| match &entry.what {
         Event::Photo(photo) => Some((&entry.id, photo)),
         _ => None,
@@ -25,7 +25,7 @@ pub fn pictures(sheet: &JobState) -> impl Iterator<Item = (&EntryId, &Photo)> {
 /// What one tap writes when `new` is taken instead of the picture of entry `old`: the old one is
 /// struck and stays in the record as taken back, and the new one shows what it showed.
 pub fn retaken(sheet: &JobState, old: &EntryId, new: Photo) -> Vec<Event> {
-    let before = pictures(sheet).find(|(id, _)| *id == old);
+    let before = photos(sheet).find(|(id, _)| *id == old);
     let shown = before.map_or(&Caption::Step, |(_, old)| caption(sheet, &old.sha256));
     let said = (*shown != Caption::Step).then(|| {
         Event::Captioned(Captioned {
@@ -50,18 +50,18 @@ pub const fn mishap_key(mishap: &Mishap) -> StepKey {
 /// Something wrong as found (one of the four looks, before anything is touched), what broke
 /// (before the customer is asked for more), what stays dangerous because the customer said no (before it
 /// is put back). `common practice, no source`.
-pub fn owed(sheet: &JobState, spec: &StepSpec) -> Option<StepKey> {
-    if sheet.ended().is_some() || spec.form == Form::End {
+pub fn owed(sheet: &JobState, planned: &PlannedStep) -> Option<StepKey> {
+    if sheet.ended().is_some() || planned.form == Form::End {
         return None;
     }
-    if let Some(mishap) = in_the_way(sheet, spec) {
+    if let Some(mishap) = in_the_way(sheet, planned) {
         let asking = mending(sheet, mishap) == Mending::Asking;
         let seen = sheet.place(&Key::Mishap(mishap.item));
         let key = mishap_key(mishap);
         return (asking && !has(sheet, key, seen)).then_some(key);
     }
     let found = found_wrong(sheet).then_some(StepKey::once(Step::FoundPhoto));
-    let refused = spec.key.corner.filter(|corner| {
+    let refused = planned.key.corner.filter(|corner| {
         let dangerous = sheet
             .decided(*corner)
             .is_some_and(|said| matches!(said.decision, Decision::Replace | Decision::Stop));
@@ -69,12 +69,12 @@ pub fn owed(sheet: &JobState, spec: &StepSpec) -> Option<StepKey> {
         dangerous && sheet.consent(agree).is_some_and(|consent| !consent.yes)
     });
     let declined = refused
-        .filter(|_| is_owed_in(Step::DeclinedPhoto, spec.phase))
+        .filter(|_| is_owed_in(Step::DeclinedPhoto, planned.phase))
         .map(|corner| StepKey::at(Step::DeclinedPhoto, corner));
     let here = |key: &StepKey| !has(sheet, *key, None);
-    let looked = is_owed_in(Step::FoundPhoto, spec.phase);
+    let looked = is_owed_in(Step::FoundPhoto, planned.phase);
     found
-        .filter(|_| looked && spec.key.step != Step::BeforeDriving)
+        .filter(|_| looked && planned.key.step != Step::BeforeDriving)
         .filter(here)
         .or_else(|| declined.filter(here))
 }

@@ -1,15 +1,15 @@
 //! The fields of the play limit: number, unit, and the way it is measured.
 
-use crate::job::typed_card::{CardInputError, play_card};
+use crate::job::typed_spec::{SpecInputError, play_spec};
 use crate::text::{self, Desk, Say};
-use crate::trade::fastening::{CardBody, CardItem, CardSource, SpecCard};
+use crate::trade::fastening::{Spec, SpecBody, SpecItem, SpecSource};
 use crate::trade::play::{Method, Place, Rig, Way};
 use crate::trade::wheel_end::Kind;
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
 use crate::ui::parts::picks::picks;
-use crate::ui::screens::cards::form::VALUE;
+use crate::ui::screens::specs::form::VALUE;
 use crate::ui::view::prelude::*;
 use crate::units::{LengthUnit, System, TypedLength, Unit};
 
@@ -34,9 +34,9 @@ pub struct PlayFields {
 impl PlayFields {
     /// The fields as the job has them, or empty with axial, at the pilot, by hand.
     pub fn new(at: &StepContext, drafts: Drafts) -> Self {
-        let known = at.sheet().card(CardItem::PlayLimit);
-        let (most, least, way) = match known.map(|card| &card.body) {
-            Some(CardBody::Play {
+        let known = at.sheet().spec(SpecItem::PlayLimit);
+        let (most, least, way) = match known.map(|spec| &spec.body) {
+            Some(SpecBody::Play {
                 most, least, way, ..
             }) => (Some(most), least.as_ref(), *way),
             _ => (
@@ -64,8 +64,8 @@ impl PlayFields {
         }
     }
 
-    /// The card as the fields stand.
-    pub fn card(self, source: CardSource) -> Result<SpecCard, CardInputError> {
+    /// The spec as the fields stand.
+    pub fn spec(self, source: SpecSource) -> Result<Spec, SpecInputError> {
         let way = Way {
             method: self.method.get(),
             place: self.place.get(),
@@ -73,7 +73,7 @@ impl PlayFields {
             force: None,
         };
         let least = self.least.get();
-        play_card(&self.value.get(), &least, self.unit.get(), way, source)
+        play_spec(&self.value.get(), &least, self.unit.get(), way, source)
     }
 
     /// The fields on the screen.
@@ -95,15 +95,15 @@ impl PlayFields {
         });
         let most = match self.is_set {
             true => text::desk(lang, Desk::MostPlay),
-            false => at.say(Say::CardValue),
+            false => at.say(Say::SpecValue),
         };
         view! {
             {least}
-            <div class="card-form__figure">
+            <div class="spec-form__figure">
                 {Field::decimal(VALUE, self.value).show(most, "", drafts, enter)}
-                <p class="card-form__twin">{twin}</p>
+                <p class="spec-form__twin">{twin}</p>
             </div>
-            {picks(at.say(Say::CardUnit), units.to_vec(), self.unit, move |unit| {
+            {picks(at.say(Say::SpecUnit), units.to_vec(), self.unit, move |unit| {
                 drafts.set("unit", unit.code());
             })}
             {self.way(at, drafts)}
@@ -134,10 +134,10 @@ impl PlayFields {
             <p class="hint">{line}</p>
             <details class="more">
                 <summary class="key key--foot">{legend}</summary>
-                {picks(at.say(Say::CardMethod), owned(methods), self.method, move |it| {
+                {picks(at.say(Say::SpecMethod), owned(methods), self.method, move |it| {
                     drafts.set("method", it.code());
                 })}
-                {picks(at.say(Say::CardPlace), owned(places), self.place, move |it| {
+                {picks(at.say(Say::SpecPlace), owned(places), self.place, move |it| {
                     drafts.set("place", it.code());
                 })}
                 {picks(text::desk(lang, Desk::Setup), owned(rigs), self.rig, move |it| {

@@ -1,9 +1,9 @@
-//! Where a value was read: asked once, then one line that the next cards carry over.
+//! Where a value was read: asked once, then one line that the next specs carry over.
 
 use crate::job::book::{last_source, source_of};
 use crate::text::{self, Desk, Say};
 use crate::trade::day::day_of;
-use crate::trade::fastening::{CardItem, CardSource};
+use crate::trade::fastening::{SpecItem, SpecSource};
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -23,9 +23,9 @@ pub struct SourceFields {
 }
 
 impl SourceFields {
-    /// The card's own source, else that of the last card, looked up today.
-    pub fn new(at: &StepContext, drafts: Drafts, item: CardItem) -> Self {
-        let own = at.sheet().card(item).and_then(source_of);
+    /// The spec's own source, else that of the last spec, looked up today.
+    pub fn new(at: &StepContext, drafts: Drafts, item: SpecItem) -> Self {
+        let own = at.sheet().spec(item).and_then(source_of);
         let last = own.or_else(|| last_source(at.sheet()));
         let by = at.app.settings.with_untracked(|it| it.by.clone());
         let date = own.map_or_else(today, |own| own.looked_up.to_string());
@@ -48,15 +48,15 @@ impl SourceFields {
     }
 
     /// The source as the fields stand; a date that is none is today.
-    pub fn source(self) -> CardSource {
+    pub fn source(self) -> SpecSource {
         let date = self.date.get();
         let looked_up = day_of(&date).or_else(|| day_of(&today()));
-        CardSource {
+        SpecSource {
             document: self.document.get().trim().to_owned(),
             page: self.page.get().trim().to_owned(),
             looked_up: looked_up.unwrap_or_default(),
             who: self.who.get().trim().to_owned(),
-            kept_because: None,
+            override_reason: None,
         }
     }
 
@@ -97,10 +97,10 @@ impl SourceFields {
     fn fields(self, at: &StepContext, drafts: Drafts, enter: impl Fn() + Clone + 'static) -> Node {
         let field = |field: Field, label| field.show(at.say(label), "", drafts, enter.clone());
         view! {
-            {field(Field::words("document", self.document), Say::CardDocument)}
-            {field(Field::words("page", self.page), Say::CardPage)}
-            {field(Field::words("who", self.who), Say::CardWho)}
-            {field(Field::words("date", self.date), Say::CardDate)}
+            {field(Field::words("document", self.document), Say::SpecDocument)}
+            {field(Field::words("page", self.page), Say::SpecPage)}
+            {field(Field::words("who", self.who), Say::SpecWho)}
+            {field(Field::words("date", self.date), Say::SpecDate)}
             <p class="hint">{text::desk(at.lang, Desk::DateHint)}</p>
         }
     }
