@@ -1,6 +1,6 @@
 //! The report of a job as it is printed, and the ways it leaves the phone.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::{self, bundle, paper};
 use crate::job::entry::PersonField;

@@ -41,6 +41,16 @@ impl Backing {
         }
     }
 
+    /// Files that the browser does not grant.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub(super) fn denied() -> Self {
+        Self {
+            files: Err(StoreError::Denied),
+            says: RefCell::new(Backup::read(&[])),
+            size: Cell::new(0),
+        }
+    }
+
     /// Writes lines; what the files say is taken in once they are flushed. On its way at once.
     fn write(&self, lines: String) -> impl Future<Output = Result<(), StoreError>> {
         let asked = self.files.as_ref().map(|files| files.append(&lines));

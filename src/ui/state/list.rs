@@ -1,7 +1,7 @@
 //! The list of jobs: a line a job, kept beside the entries and made again from them at will.
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use super::{App, Open};
 use crate::exchange::summary::Summary;

@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, Ending, Event, LogId};

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::ui::react::*;
 
 use crate::exchange::confirmation::Lines;
 use crate::exchange::summary::Summary;
@@ -55,7 +55,7 @@ pub struct Shared {
     /// The picture or voice note that the last tap kept.
     pub latest: RwSignal<Option<String>>,
     /// Why the database was closed under this page, where it was.
-    pub closed: leptos::prelude::RwSignal<Option<Closed>>,
+    pub closed: crate::ui::react::RwSignal<Option<Closed>>,
     /// Whether the browser threw the data away under this page.
     pub thrown_away: RwSignal<bool>,
     /// Whether entries of open jobs were lost and came back from the backup journal.
@@ -81,7 +81,7 @@ pub struct Shared {
     pub(super) tabs: StoredValue<Option<Tabs>, LocalStorage>,
     pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
-    pub(super) entries: StoredValue<Vec<Entry>, LocalStorage>,
+    pub(in crate::ui) entries: StoredValue<Vec<Entry>, LocalStorage>,
 }
 
 impl Shared {

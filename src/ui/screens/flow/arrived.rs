@@ -1,6 +1,6 @@
 //! What follows from the files that came in: settings to take over, a confirmation taken or to give.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::drawing::code::code;
 use crate::exchange::paper;

@@ -1,6 +1,6 @@
 //! The shop packs one van's day: which jobs, when, and the file.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{DayTime, Event, LogId, Slot};

@@ -1,6 +1,6 @@
 //! Letting go of a customer: what goes, what stays, and what may name them besides.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::SavedText;
 use crate::exchange::erase::{Besides, Left, erased_with, left, pseudonym};

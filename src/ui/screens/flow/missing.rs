@@ -1,6 +1,6 @@
 //! What the shop has not got: running numbers of its vans that are in none of their files.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::gaps::{Run, gaps, holders, runs};
 use crate::text::{self, Flow};

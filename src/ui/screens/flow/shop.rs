@@ -1,6 +1,6 @@
 //! The shop's settings: kept in the shop, taken over on a van.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::{Money, Shop, ShopRetorque};
 use crate::report::money;

@@ -1,6 +1,6 @@
 //! What the vans have: instruments to be checked, and parts on board.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::checks::{ToCheck, to_check};
 use crate::exchange::counted::marks;
