@@ -147,17 +147,6 @@ test("what was seen on the old hub and what was proved are counted between their
   await expect(app.getByText(entries[0].by)).toHaveCount(0);
 });
 
-test("what is picked of the old hub goes into the record and onto the paper", async ({ app }) => {
-  const shop = new Shop(app);
-  await shop.practice();
-  await shop.walk("Install: New next to old", { "Push, pull, read": (quick) => quick.round("9") });
-  await shop.main.getByText("Seen on the old one").tap();
-  await shop.key("Rust, water in it").tap();
-  await shop.step();
-  await app.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/report"); });
-  await expect(shop.main).toContainText("Rust, water in it (ISO 15243: moisture corrosion)");
-});
-
 test("a part that is fitted counts one down from what was counted on board", async ({ app }) => {
   const shop = new Shop(app);
   await settings(app, "Parts in the van");
