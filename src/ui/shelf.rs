@@ -96,21 +96,6 @@ impl BrowserStore {
         (shelf, came_back)
     }
 
-    /// Storage where the browser grants nothing: all of it is in memory.
-    #[cfg(not(target_arch = "wasm32"))]
-    pub fn in_memory() -> Self {
-        Self(Rc::new(Inner {
-            journal: RefCell::new(Err(StoreError::Denied)),
-            backing: Backing::denied(),
-            on_closed: Rc::new(|_| {}),
-            local: Err(StoreError::Denied),
-            memory: Memory::new(),
-            passing: RefCell::default(),
-            drafts: RefCell::default(),
-            lines: RefCell::default(),
-        }))
-    }
-
     /// Takes what the page read before the app was there, or reads the drafts. Its lines hold where
     /// nothing was put back since.
     async fn read_first(&self, lines_hold: bool) {

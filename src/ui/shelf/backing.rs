@@ -14,6 +14,9 @@ use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreError};
 use crate::slate::{Store, is_one_tap};
 
+#[cfg(test)]
+mod denied;
+
 /// The files and what they say.
 pub(super) struct Backing {
     files: Result<BackupFiles, StoreError>,
@@ -38,16 +41,6 @@ impl Backing {
             files,
             says: RefCell::new(Backup::read(&texts)),
             size: Cell::new(size(&texts)),
-        }
-    }
-
-    /// Files that the browser does not grant.
-    #[cfg(not(target_arch = "wasm32"))]
-    pub(super) fn denied() -> Self {
-        Self {
-            files: Err(StoreError::Denied),
-            says: RefCell::new(Backup::read(&[])),
-            size: Cell::new(0),
         }
     }
 
