@@ -125,6 +125,8 @@ fn follow_route(app: App) {
             app.read_job(job.to_owned());
         }
         app.ago.set(None);
+        // What became of a file is said where it was made, and nowhere after it.
+        app.recorded.set(None);
         app.route.set(route);
     };
     arrive(app.route.get_untracked());
