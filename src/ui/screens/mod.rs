@@ -8,6 +8,7 @@ mod book;
 mod cause;
 mod closing;
 pub mod conflicts;
+mod customer;
 mod decide;
 mod dial_setup;
 mod first;
@@ -59,12 +60,15 @@ pub fn root() -> Node {
         Route::Import => import::import(app),
         Route::ShopLists => shop_lists::shop_lists(app),
         Route::Counts => shop_lists::counts(app),
+        Route::JobList => shop_lists::jobs(app),
+        Route::Board => shop_lists::day_board(app),
         Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
         Route::Day => flow::day(app),
         Route::Out => flow::out(app),
         Route::Shop => flow::shop(app),
         Route::Erase(_) => flow::erase(app),
+        Route::Customer(_) => customer::customer(app),
         Route::Job(_) => step::next(app),
         Route::Step(_, key) => step::one(app, key),
         Route::Where(_) => overview::wherever(app),

@@ -40,6 +40,8 @@ impl App {
             self.read_job(job.to_owned());
         }
         self.ago.set(None);
+        // What became of a file is said where it was made, and nowhere after it.
+        self.recorded.set(None);
         self.route.set(route);
     }
 

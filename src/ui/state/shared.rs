@@ -45,7 +45,7 @@ pub struct Shared {
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
-    pub recorded: RwSignal<Option<&'static str>>,
+    pub recorded: RwSignal<Option<String>>,
     /// What the last tap took back, until the next one.
     pub undone: RwSignal<Option<String>>,
     /// How long ago the next tap was done, if not now.
