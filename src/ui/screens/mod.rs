@@ -35,6 +35,7 @@ mod signs;
 mod specs;
 mod step;
 mod swing;
+pub mod takeover;
 mod tip_and_drift;
 mod turn;
 
