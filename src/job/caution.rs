@@ -128,6 +128,25 @@ mod tests {
     }
 
     #[test]
+    fn an_axle_is_chocked_once_for_both_corners_and_looked_at_before_the_second() {
+        let other = CORNER.opposite_side();
+        let at_corner = |step, corner| PlannedStep {
+            key: StepKey::at(step, corner),
+            ..work(step)
+        };
+        let hold = |corners: &[Corner], corner| {
+            let now = sheet([Event::Corners(corners.to_vec())]);
+            let of = |step| cautions(&now, &at_corner(step, corner));
+            (of(Step::LiftHold), of(Step::LiftStand))
+        };
+        let both = [CORNER, other];
+        let (chock, still) = (vec![Caution::ChockBoth], vec![Caution::StillChocked]);
+        assert_eq!(hold(&both, CORNER), (chock, vec![]));
+        assert_eq!(hold(&both, other), (vec![], still));
+        assert_eq!(hold(&[CORNER], CORNER), (vec![], vec![]));
+    }
+
+    #[test]
     fn a_car_with_a_traction_battery_is_jacked_at_its_pads() {
         let of = |power: Option<Power>| {
             let recorded =

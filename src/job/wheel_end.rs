@@ -80,3 +80,21 @@ pub fn corners_of(sheet: &JobState, step: StepKey) -> Vec<Corner> {
     };
     one.map_or_else(|| all.to_vec(), |corner| vec![corner])
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::entry::Event;
+    use crate::job::recorded::sheet;
+
+    #[test]
+    fn heat_is_of_one_hub_and_what_has_no_corner_is_of_all() {
+        let (left, right) = (Corner::FrontLeft, Corner::FrontRight);
+        let now = sheet([Event::Corners(vec![right, left])]);
+        let of = |step| corners_of(&now, step);
+        assert_eq!(of(StepKey::once(Step::HeatHere)), [right]);
+        assert_eq!(of(StepKey::once(Step::HeatOther)), [left]);
+        assert_eq!(of(StepKey::at(Step::WheelOff, left)), [left]);
+        assert_eq!(of(StepKey::once(Step::Drive)), [right, left]);
+    }
+}
