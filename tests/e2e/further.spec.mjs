@@ -35,7 +35,7 @@ test("the customer signs for further work after the car waited, and it is shoved
   await quick.isAt("Torque: Raise it again");
   await expect(quick.key(/^In by hand/)).toHaveCount(0);
   await quick.walk("Torque: New stud", { "Raise it again": /^(It stands firm|Loosened, on the stand)$/ });
-  await quick.key(/^In by hand/).tap();
+  await quick.goOn(() => quick.key(/^In by hand/).tap());
   await quick.walk("Torque: Lug nuts");
   await expect(quick.key(/^In by hand/)).toHaveCount(0);
   await expect(quick.key("Lug nut 1 clicked")).toBeVisible();
