@@ -107,6 +107,7 @@ const fn corner(corner: Corner, course: Course) -> CornerPlan {
         blocked: false,
         reopened: false,
         waited: false,
+        broken_stud: None,
     }
 }
 

@@ -155,7 +155,7 @@ impl Walk {
                 let broken =
                     planned.and_then(|planned| Some((planned, in_the_way(&sheet, planned)?)));
                 if let Some((planned, mishap)) = broken {
-                    self.tap(mended(planned, mishap.item));
+                    self.tap(mended(&sheet, planned, mishap.item));
                 }
             }
             Act::Also(back) => self.also(*back),

@@ -4,7 +4,7 @@ use crate::job::entry::{Reply, VehicleField};
 use crate::job::sheet::JobState;
 use crate::job::turn::spec_item;
 use crate::trade::fastening::{Condition, SpecBody};
-use crate::trade::vehicle::Power;
+use crate::trade::vehicle::{Corner, Power};
 use crate::trade::wheel_end::{
     Choice, Form, ItemKind, ItemState, PlannedStep, SetName, Step, StepKey, When,
 };
@@ -23,6 +23,10 @@ words! {
         NewBolts = "new_bolts",
         /// The axle nut had been loosened and was torqued to spec before the reading.
         NutWasLoosened = "nut_was_loosened",
+        /// The car is held once for both corners of its axle.
+        ChockBoth = "chock_both",
+        /// It is raised at the second of them.
+        StillChocked = "still_chocked",
     }
 }
 
@@ -34,6 +38,9 @@ pub fn cautions(sheet: &JobState, planned: &PlannedStep) -> Vec<Caution> {
         .and_then(Power::from_code);
     if planned.key.step == Step::LiftStand && power.is_some_and(|it| it != Power::Combustion) {
         all.push(Caution::ElectricJack);
+    }
+    if let Some(corner) = planned.key.corner {
+        all.extend(held_once(sheet, planned.key, corner));
     }
     let started = planned.changes.iter().filter(|change| {
         change.group.is_fastener() && matches!(change.to, ItemState::ByHand | ItemState::Snug)
@@ -60,6 +67,19 @@ pub fn cautions(sheet: &JobState, planned: &PlannedStep) -> Vec<Caution> {
         all.extend(loosened.then_some(Caution::NutWasLoosened));
     }
     all
+}
+
+/// Where two corners of one axle are worked the car is held once: both wheels of the other axle are
+/// chocked, and looked at before the second is raised. `common practice, no source`.
+fn held_once(sheet: &JobState, step: StepKey, corner: Corner) -> Option<Caution> {
+    let corners = sheet.corners();
+    let other = corners.contains(&corner.opposite_side());
+    let first = corners.iter().find(|at| at.axle() == corner.axle()) == Some(&corner);
+    match step.step {
+        Step::LiftHold if other && first => Some(Caution::ChockBoth),
+        Step::LiftStand if other && !first => Some(Caution::StillChocked),
+        _ => None,
+    }
 }
 
 /// Whether the spec of a group has new fasteners each time.
@@ -105,6 +125,25 @@ mod tests {
             body.conditions.push(Condition::NewFastener);
         }
         event
+    }
+
+    #[test]
+    fn an_axle_is_chocked_once_for_both_corners_and_looked_at_before_the_second() {
+        let other = CORNER.opposite_side();
+        let at_corner = |step, corner| PlannedStep {
+            key: StepKey::at(step, corner),
+            ..work(step)
+        };
+        let hold = |corners: &[Corner], corner| {
+            let now = sheet([Event::Corners(corners.to_vec())]);
+            let of = |step| cautions(&now, &at_corner(step, corner));
+            (of(Step::LiftHold), of(Step::LiftStand))
+        };
+        let both = [CORNER, other];
+        let (chock, still) = (vec![Caution::ChockBoth], vec![Caution::StillChocked]);
+        assert_eq!(hold(&both, CORNER), (chock, vec![]));
+        assert_eq!(hold(&both, other), (vec![], still));
+        assert_eq!(hold(&[CORNER], CORNER), (vec![], vec![]));
     }
 
     #[test]

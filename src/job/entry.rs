@@ -25,7 +25,7 @@ pub use ended::{Charge, Ended, Ending};
 pub use flow::{Confirmation, DayTime, Held, Slot};
 pub use found::{AgainstLimit, Basis, FaceFound, ReachFound, RotorFound, ShapeFound, WaveFound};
 pub use kit::{Carried, MoreKit, Stand};
-pub use loosened::{Also, AngleBy, Mishap, Remark};
+pub use loosened::{Also, AngleBy, Interrupted, Interruption, Mishap, Remark};
 pub use price::{Discount, Money, Paid, PaidHow, Price};
 pub use proved::Proved;
 pub use runout::{RunoutReading, RunoutSpec, Setup};
@@ -114,6 +114,8 @@ pub enum Event {
     Mishap(Mishap),
     /// It is mended.
     Mended(Item),
+    /// The car was left in the middle of the work.
+    Interrupted(Interrupted),
     /// A pass over several fasteners begins at the first.
     Pass(StepKey),
     /// How the dial was set up for a set of rounds, as recorded there.

@@ -158,7 +158,7 @@ fn stop_signs(sheet: &JobState, corner: Corner) -> Vec<StopSign> {
 
 fn not_done(sheet: &JobState, corner: Corner) -> Vec<Test> {
     let done = |step| !matches!(sheet.reply(step), None | Some(Reply::NotDone(_)));
-    let heat = done(StepKey::once(Step::HeatHere)) && done(StepKey::once(Step::HeatOther));
+    let heat = heated(sheet, corner) != Heat::NotDone;
     // Driven and not listened for a noise is no road test of a bearing.
     let heard = said(sheet, Step::SignSpeed) != Answer::NotDone;
     let rocked = ROCKS

@@ -6,6 +6,7 @@
 use crate::job::entry::Reply;
 use crate::job::evidence::verdict;
 use crate::job::holding::{Holding, holding};
+use crate::job::interruption::{TAKE_OVER, is_left};
 use crate::job::key::Key;
 use crate::job::plan::plan;
 use crate::job::progress::status;
@@ -46,14 +47,25 @@ pub(super) fn held_after(
     planned: &PlannedStep,
     recorded: &[&PlannedStep],
 ) -> Option<Held> {
-    planned
-        .holds
-        .iter()
-        .find_map(|point| open(sheet, steps, planned.key, *point))
+    left(sheet, planned)
+        .or_else(|| {
+            let mut points = planned.holds.iter();
+            points.find_map(|point| open(sheet, steps, planned.key, *point))
+        })
         .or_else(|| lowered(sheet, steps, planned))
         .or_else(|| unready(sheet, steps, planned, recorded))
         .or_else(|| held_by_answer(sheet, steps, planned))
         .or_else(|| out_of_order(sheet, steps, planned).filter(|_| recorded.is_empty()))
+}
+
+/// No work goes on at a car that was left before somebody looked it over.
+fn left(sheet: &JobState, planned: &PlannedStep) -> Option<Held> {
+    let waits = is_work(planned) && is_left(sheet);
+    waits.then_some(Held {
+        point: HoldPoint::TakeOver,
+        answer_at: Some(TAKE_OVER),
+        given: None,
+    })
 }
 
 /// The first answer that holds any ending but "left unfinished".
@@ -127,18 +139,40 @@ fn last_down_and_up(
     steps: &[PlannedStep],
     corner: Corner,
 ) -> (Option<usize>, Option<usize>) {
-    let last = |point, reply: Reply| {
-        let here = steps
-            .iter()
-            .filter(|other| proves(other.key, point) && other.key.corner == Some(corner))
-            .filter(|other| sheet.reply(other.key) == Some(&reply));
-        here.filter_map(|other| sheet.place(&Key::Step(other.key)))
-            .max()
-    };
     (
-        last(HoldPoint::Down, Reply::Done),
-        last(HoldPoint::Stand, Reply::Said(Answer::Yes)),
+        last_down(sheet, steps, corner),
+        last_shoved(sheet, steps, corner),
     )
+}
+
+/// Where in the record a corner was last lowered.
+pub(super) fn last_down(sheet: &JobState, steps: &[PlannedStep], corner: Corner) -> Option<usize> {
+    last(sheet, steps, corner, HoldPoint::Down, &Reply::Done)
+}
+
+/// Where in the record a corner last stood firm on its stand.
+pub(super) fn last_shoved(
+    sheet: &JobState,
+    steps: &[PlannedStep],
+    corner: Corner,
+) -> Option<usize> {
+    let firm = Reply::Said(Answer::Yes);
+    last(sheet, steps, corner, HoldPoint::Stand, &firm)
+}
+
+fn last(
+    sheet: &JobState,
+    steps: &[PlannedStep],
+    corner: Corner,
+    point: HoldPoint,
+    reply: &Reply,
+) -> Option<usize> {
+    let here = steps
+        .iter()
+        .filter(|other| proves(other.key, point) && other.key.corner == Some(corner))
+        .filter(|other| sheet.reply(other.key) == Some(reply));
+    here.filter_map(|other| sheet.place(&Key::Step(other.key)))
+        .max()
 }
 
 /// Whether a step answers a hold point.
@@ -242,7 +276,12 @@ fn out_of_order(sheet: &JobState, steps: &[PlannedStep], planned: &PlannedStep) 
     };
     let rests_on = |earlier: &PlannedStep| {
         let work = moves(planned) && moves(earlier) && earlier.key.corner == planned.key.corner;
-        work || is_guard(earlier)
+        // An answer that the customer owes for one corner does not hold the work at another.
+        let elsewhere = earlier
+            .key
+            .corner
+            .is_some_and(|at| planned.key.corner != Some(at));
+        work || is_guard(earlier) && (!elsewhere || is_work(earlier))
     };
     let mut before = steps.iter().take_while(|other| other.key != planned.key);
     let first = before.find(|other| rests_on(other) && !status(sheet, other).is_settled())?;
@@ -318,7 +357,8 @@ fn open(
         }
         (HoldPoint::Down, _) => still_up(sheet, steps).and_then(held),
         // These are judged of every step, not declared.
-        (HoldPoint::Ready | HoldPoint::Answer | HoldPoint::Order, _) | (_, None) => None,
+        (HoldPoint::Ready | HoldPoint::Answer | HoldPoint::Order | HoldPoint::TakeOver, _)
+        | (_, None) => None,
     }
 }
 

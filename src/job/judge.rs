@@ -6,7 +6,7 @@ use crate::job::entry::{Quantity, Reading, Reply, Side};
 use crate::job::key::Key;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
-use crate::job::wheel_end::wheel_end;
+use crate::job::wheel_end::{corners_of, wheel_end};
 use crate::trade::fastening::SpecItem;
 use crate::trade::play::budget::Proof;
 use crate::trade::play::geometry::true_travel;
@@ -103,7 +103,7 @@ pub(super) fn readings(corner: Corner, name: SetName) -> impl Iterator<Item = Ke
 /// earlier visit.
 pub(super) fn rests_on(corner: Corner, name: SetName) -> Vec<Key> {
     let looks = [Step::WheelOff, Step::NutFound].map(|step| StepKey::at(step, corner));
-    let before = looks.into_iter().chain([StepKey::once(Step::HeatHere)]);
+    let before = looks.into_iter().chain(HEATS);
     let before = before.filter(|_| name.when == When::Before).map(Key::Step);
     let others = [
         Key::DialSetup(corner, name),
@@ -215,7 +215,7 @@ fn marks(sheet: &JobState, corner: Corner, name: SetName) -> Vec<ReadingFlag> {
         ) {
             marks.push(ReadingFlag::WheelFitted);
         }
-        if hub_was_hot(sheet) {
+        if hub_was_hot(sheet, corner) {
             marks.push(ReadingFlag::HotHub);
         }
         match pick(sheet, StepKey::at(Step::NutFound, corner)) {
@@ -237,11 +237,19 @@ fn gauge_was_overdue(sheet: &JobState, corner: Corner, name: SetName) -> bool {
     matches!((due, read), (Some(due), Some(read)) if due < read)
 }
 
+/// The steps that ask for the heat of a hub: of the first corner of the job, and across from it.
+const HEATS: [StepKey; 2] = [
+    StepKey::once(Step::HeatHere),
+    StepKey::once(Step::HeatOther),
+];
+
 /// From here no hand rests on a hub, and its play is not that of a cold one (our bound, no
 /// source). The heat is that of the road test; who lets the hub cool can say so in a note.
-fn hub_was_hot(sheet: &JobState) -> bool {
+fn hub_was_hot(sheet: &JobState, corner: Corner) -> bool {
     let hot = Temperature::new(60.0, TemperatureUnit::Celsius);
-    match (sheet.reply(StepKey::once(Step::HeatHere)), hot) {
+    let mut steps = HEATS.into_iter();
+    let of_hub = steps.find(|step| corners_of(sheet, *step) == [corner]);
+    match (of_hub.and_then(|step| sheet.reply(step)), hot) {
         (Some(Reply::Number(Quantity::Temperature(heat))), Ok(hot)) => hot <= heat.temperature(),
         _ => false,
     }

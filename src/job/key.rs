@@ -43,6 +43,8 @@ pub enum Key {
     Turned(StepKey, Item),
     /// What went wrong with an item, or that it is mended.
     Mishap(Item),
+    /// That the car was left in the middle of the work.
+    Interrupted,
     /// The adapter at a step.
     Lever(StepKey),
     /// The customer's answer about extra work seen at a step.
@@ -133,6 +135,7 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::Lever(step, _) => vec![Key::Lever(*step)],
         Event::Mishap(mishap) => vec![Key::Mishap(mishap.item)],
         Event::Mended(item) => vec![Key::Mishap(*item)],
+        Event::Interrupted(_) => vec![Key::Interrupted],
         Event::Pass(step) => vec![Key::Pass(*step)],
         Event::DialSetup(setup) => vec![Key::DialSetup(setup.corner, setup.set)],
         Event::Reading(r) => vec![Key::Reading(r.corner, r.set, r.round, r.side)],

@@ -10,6 +10,7 @@ pub mod backdate;
 pub mod bill;
 pub mod book;
 pub mod caption;
+pub mod car_state;
 pub mod caution;
 pub mod combined_steps;
 pub mod conflict;
@@ -27,6 +28,7 @@ pub mod found;
 mod gate;
 pub mod holding;
 pub mod how_far;
+pub mod interruption;
 pub mod judge;
 mod key;
 pub mod kit;
@@ -71,4 +73,6 @@ pub use plan::plan;
 pub use problem::Problem;
 pub use progress::{Status, next, status};
 pub use sheet::JobState;
-pub use wheel_end::{count, fitted, group_items, is_tight, kind, was_loosened, wheel_end};
+pub use wheel_end::{
+    corners_of, count, fitted, group_items, is_tight, kind, was_loosened, wheel_end,
+};

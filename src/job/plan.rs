@@ -2,6 +2,7 @@
 
 use crate::job::entry::{Ending, Reply};
 use crate::job::loose_lug_nuts::{found_loose, wrong_looks};
+use crate::job::mishap::broken_stud;
 use crate::job::proof::{is_blocked, is_reopened};
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::{fitted, kind};
@@ -60,6 +61,7 @@ fn corner_plan(sheet: &JobState, corner: Corner) -> CornerPlan {
         blocked: is_blocked(sheet, corner),
         reopened: is_reopened(sheet, corner),
         waited: sheet.reply(StepKey::at(Step::Wait, corner)) == Some(&Reply::Done),
+        broken_stud: broken_stud(sheet, corner),
     }
 }
 

@@ -4,13 +4,15 @@ use crate::job::answers::is_open_after;
 use crate::job::entry::{Reply, Side};
 use crate::job::key::Key;
 use crate::job::loose_lug_nuts::is_to_be_judged_again;
+use crate::job::mishap::stud_broke;
 use crate::job::plan::is_over;
 use crate::job::round::begun;
 use crate::job::sheet::JobState;
 use crate::job::wheel_end::group_items;
 use crate::trade::answer::Answer;
 use crate::trade::wheel_end::{
-    Again, Change, Form, Item, ItemKind, ItemState, NotDoneReason, Phase, PlannedStep, StepKey,
+    Again, Change, Form, Item, ItemKind, ItemState, NotDoneReason, Phase, PlannedStep, STUD_BROKE,
+    Step, StepKey,
 };
 
 /// How far a step is.
@@ -114,10 +116,15 @@ fn replied(sheet: &JobState, planned: &PlannedStep) -> Status {
     }
 }
 
-/// Whether something was loosened after a look that is then asked again.
+/// Whether something was loosened after a look that is then asked again, or another stud broke after
+/// one was replaced.
 fn is_stale(sheet: &JobState, look: StepKey) -> bool {
-    look.step.row().again == Again::Loosened
-        && sheet.place(&Key::Step(look)) < sheet.last_loosened()
+    let answered = sheet.place(&Key::Step(look));
+    let loosened = look.step.row().again == Again::Loosened && answered < sheet.last_loosened();
+    let stud = look.nth == STUD_BROKE || look.step == Step::StudIn;
+    let broke = look.corner.filter(|_| stud);
+    let broke = broke.and_then(|corner| stud_broke(sheet, corner));
+    loosened || broke.is_some_and(|(place, _)| answered < Some(place))
 }
 
 fn turned(sheet: &JobState, planned: &PlannedStep, group: ItemKind) -> Option<Status> {

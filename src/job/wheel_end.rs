@@ -4,7 +4,9 @@ use crate::job::entry::VehicleField;
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Fitted, Item, ItemKind, ItemState, Kind, WheelEnd, items};
+use crate::trade::wheel_end::{
+    Fitted, Item, ItemKind, ItemState, Kind, Step, StepKey, WheelEnd, items,
+};
 use crate::word::Word;
 
 /// The kind of wheel end that is worked on, as it was noted; a bolted, driven hub where it was not
@@ -64,4 +66,35 @@ pub fn was_loosened(sheet: &JobState, item: Item) -> bool {
 /// Whether an item stands at its spec, or was never touched.
 pub fn is_tight(sheet: &JobState, item: Item) -> bool {
     sheet.item(item).is_none_or(|hold| hold == ItemState::Done)
+}
+
+/// The corners that a step is about: its own, that of the hub whose heat it asks for, or all of the
+/// job.
+pub fn corners_of(sheet: &JobState, step: StepKey) -> Vec<Corner> {
+    let all = sheet.corners();
+    let first = all.first().copied();
+    let one = match step.step {
+        Step::HeatHere => first,
+        Step::HeatOther => first.map(Corner::opposite_side),
+        _ => step.corner,
+    };
+    one.map_or_else(|| all.to_vec(), |corner| vec![corner])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::entry::Event;
+    use crate::job::recorded::sheet;
+
+    #[test]
+    fn heat_is_of_one_hub_and_what_has_no_corner_is_of_all() {
+        let (left, right) = (Corner::FrontLeft, Corner::FrontRight);
+        let now = sheet([Event::Corners(vec![right, left])]);
+        let of = |step| corners_of(&now, step);
+        assert_eq!(of(StepKey::once(Step::HeatHere)), [right]);
+        assert_eq!(of(StepKey::once(Step::HeatOther)), [left]);
+        assert_eq!(of(StepKey::at(Step::WheelOff, left)), [left]);
+        assert_eq!(of(StepKey::once(Step::Drive)), [right, left]);
+    }
 }

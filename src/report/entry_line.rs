@@ -2,6 +2,7 @@
 
 use super::ReportContext;
 use super::bill::paid_line;
+use super::car_state::{left_line, mishap_words};
 use super::money::money;
 use super::specs::{spec_value, way_lines};
 use crate::job::JobState;
@@ -190,9 +191,9 @@ pub(super) fn entry(context: &ReportContext, what: &Event) -> String {
         }
         Event::Mishap(mishap) => {
             let item = item_name(lang, context.sheet, mishap.item);
-            let what = text::mishap(lang, mishap.kind);
-            text::mishap_line(lang, &item, what, &mishap.part, mishap.minutes)
+            mishap_words(lang, &item, mishap)
         }
+        Event::Interrupted(left) => left_line(lang, left),
         Event::Mended(item) => text::mended(lang, &item_name(lang, context.sheet, *item)),
         Event::Pass(step) => format!(
             "{}: {}",

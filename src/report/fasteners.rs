@@ -7,6 +7,7 @@ use super::specs::spec_value;
 use super::time::when;
 use crate::job::angled::{AngleBy, AngleGauge, angle_gauge, angles};
 use crate::job::entry::{Entry, EntryId, Event, Moved};
+use crate::job::interruption::TAKE_OVER;
 use crate::job::kit;
 use crate::job::loose::{Wrenches, wrenches};
 use crate::job::manual_item::named;
@@ -75,13 +76,18 @@ pub(super) fn fasteners(context: &ReportContext) -> Vec<Block> {
     blocks
 }
 
-/// What went wrong, with part and time, that it was mended, and with which adapter was turned.
+/// What went wrong, with part and time, that it was fixed, with which adapter was turned, and how the
+/// car was left and taken over.
 fn mishaps(context: &ReportContext) -> Vec<Block> {
     let lines = context
         .sheet
         .counting()
         .filter_map(|entry| match &entry.what {
-            Event::Mishap(_) | Event::Mended(_) | Event::Lever(..) => {
+            Event::Mishap(_)
+            | Event::Mended(_)
+            | Event::Lever(..)
+            | Event::Interrupted(_)
+            | Event::Answered(TAKE_OVER, _) => {
                 let line = entry_line(context, &entry.what);
                 Some(format!("{line} ({})", when(context.lang, &entry.at)))
             }

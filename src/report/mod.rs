@@ -8,6 +8,7 @@ mod answers;
 mod bill;
 mod block;
 pub mod budget;
+mod car_state;
 pub mod cause;
 mod conflict;
 mod customer;
@@ -46,6 +47,7 @@ pub mod why;
 
 pub use bill::{part_name, warnings};
 pub use block::{Block, Size, Slip};
+pub use car_state::{given_words, last_line, loose_lines, mishap_words, wrong_lines};
 pub use conflict::{ConflictText, conflict_texts, value_line};
 pub use due_items::retorque_sentence;
 pub use entry_line::item_name;

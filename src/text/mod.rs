@@ -29,6 +29,7 @@ mod screen;
 mod shop;
 mod step;
 mod table;
+mod takeover;
 #[cfg(test)]
 mod tests;
 mod thickness;
@@ -37,16 +38,19 @@ mod verified;
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
     ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, report::*,
-    runout::*, saved::*, say::*, screen::*, shop::*, step::*, thickness::*, verified::*,
+    runout::*, saved::*, say::*, screen::*, shop::*, step::*, takeover::*, thickness::*,
+    verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
+use crate::job::car_state::{Leaving, Standing};
 use crate::job::caution::Caution;
 use crate::job::eased::Eased;
 use crate::job::entry::{
-    Charge, DueKind, Ending, How, KitItem, PaidHow, PersonField, Remark, Scope, Slot, VehicleField,
+    Charge, DueKind, Ending, How, Interruption, KitItem, PaidHow, PersonField, Remark, Scope, Slot,
+    VehicleField,
 };
 use crate::job::kit::KitError;
 use crate::job::practice::{Hidden, Met, Outcome};
@@ -221,6 +225,14 @@ spoken! {
     words::hold_state(hold: ItemState) -> &'static str;
     /// What went wrong with a fastener, as a key label.
     mishap::mishap(kind: MishapKind) -> &'static str;
+    /// What is done about it now; of a part, or of a fastener.
+    mishap::fix_now(kind: MishapKind, part: bool) -> &'static str;
+    /// Why work stops in the middle.
+    mishap::interruption(why: Interruption) -> &'static str;
+    /// How a corner stands.
+    mishap::standing(standing: Standing) -> &'static str;
+    /// What is safe while the car is left as it stands.
+    mishap::leaving(leaving: Leaving) -> &'static str;
     /// What to do about it.
     mishap::mishap_say(kind: MishapKind) -> &'static str;
     /// The part that commonly mends it.

@@ -163,10 +163,6 @@ sentences! {
                 "Tell the customer what broke, what it needs and costs. Work goes on after approval.",
             FurtherRefused =>
                 "The customer declined. It is not at spec, so the car is not released.",
-            MendNow =>
-                "The customer approved. Install the part, start it by hand. Then re-torque the full set.",
-            ReplaceNow =>
-                "The customer approved. Replace the part; what else comes off goes on the loose list.",
             WillNotGoTitle => "It won't go",
             WillNotGoSay =>
                 "Say what prevents it. It goes into the record, and the step stays open.",

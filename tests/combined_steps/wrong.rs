@@ -5,7 +5,9 @@ use std::collections::BTreeSet;
 use hubslate::job::entry::Event;
 use hubslate::job::mishap::{Mishap, in_the_way_of, possible};
 use hubslate::trade::fastening::MishapKind;
-use hubslate::trade::wheel_end::{Form, Item, ItemKind, PlannedStep, Step, StepKey, procedure};
+use hubslate::trade::wheel_end::{
+    Change, Form, Item, ItemKind, ItemState, PlannedStep, Step, StepKey, procedure,
+};
 
 use super::plans;
 use super::record::Job;
@@ -36,15 +38,26 @@ fn only_what_the_hands_of_a_screen_are_on_can_have_gone_wrong() {
         WrongSeat,
         BoltTooLong,
         Cracked,
+        Seized,
     ];
     // The second step of its screen is a question; the hands were on the nuts before it.
     assert_eq!(at_step(Step::LoosenLugNuts), loosened);
-    assert_eq!(at_step(Step::WheelOff), loosened);
-    let no_key_and_no_seat = [Sheared, ThreadCrossed, TurnsOn, BoltTooLong, Cracked];
-    assert_eq!(at_step(Step::CaliperUp), no_key_and_no_seat);
-    assert_eq!(at_step(Step::StripNut), no_key_and_no_seat);
+    // A wheel rusts to its hub, a rotor too.
+    assert_eq!(at_step(Step::WheelOff), [&loosened[..], &[Stuck]].concat());
+    let no_key_and_no_seat = [
+        Sheared,
+        ThreadCrossed,
+        TurnsOn,
+        BoltTooLong,
+        Cracked,
+        Seized,
+    ];
+    let with = |more: &[MishapKind]| [&no_key_and_no_seat[..], more].concat();
+    assert_eq!(at_step(Step::CaliperUp), with(&[Leaking, HoseTwisted]));
+    assert_eq!(at_step(Step::StripNut), with(&[Stuck]));
     let by_hand = [Sheared, ThreadCrossed, WouldNotStart, BoltTooLong, Cracked];
-    assert_eq!(at_step(Step::Seat), by_hand);
+    let behind = [SensorBroken, SeatDamaged, BoreWorn];
+    assert_eq!(at_step(Step::Seat), [&by_hand[..], &behind].concat());
     let nut = [
         Sheared,
         ThreadCrossed,
@@ -54,7 +67,13 @@ fn only_what_the_hands_of_a_screen_are_on_can_have_gone_wrong() {
         Cracked,
     ];
     assert_eq!(at_step(Step::NutOn), nut);
-    assert_eq!(at_step(Step::TurnLugNuts), MishapKind::ALL);
+    let turned = [
+        &loosened[..3],
+        &[WouldNotStart, ClickedEarly],
+        &loosened[3..7],
+    ]
+    .concat();
+    assert_eq!(at_step(Step::TurnLugNuts), turned);
     for untouched in [
         Step::RockNuts,
         Step::GaugeClean,
@@ -189,9 +208,10 @@ fn a_fastener_can_break_wherever_hands_are_on_it() {
             let fastens = planned.changes.iter().any(|it| it.group.is_fastener());
             let kinds = kinds(&possible(&empty, &[&planned]));
             let bare = !planned.key.step.row().bare.is_empty();
+            let part = planned.changes.iter().any(can_be_stuck_or_leak);
             assert_eq!(
                 !kinds.is_empty(),
-                turns || fastens || bare,
+                turns || fastens || bare || part,
                 "{:?}",
                 planned.key
             );
@@ -206,5 +226,23 @@ fn a_fastener_can_break_wherever_hands_are_on_it() {
         }
     });
     assert!(touched > 30, "{touched}");
-    assert_eq!(seen.len(), MishapKind::ALL.len());
+    // Of an untouched car no part is off that a new one could be compared with.
+    let untouched = MishapKind::ALL.iter().filter(|kind| !kind.goes_back());
+    assert_eq!(seen.len(), untouched.count());
+}
+
+/// Whether a part is pulled off what it rusts to, or is one of brake fluid or wire.
+fn can_be_stuck_or_leak(change: &Change) -> bool {
+    use ItemKind as It;
+    let rusts = [
+        It::Wheel,
+        It::Rotor,
+        It::Drum,
+        It::Hub,
+        It::Bearing,
+        It::SnapRing,
+        It::Knuckle,
+    ];
+    let pulled = change.to == ItemState::Off && rusts.contains(&change.group);
+    pulled || matches!(change.group, It::Caliper | It::SensorWire)
 }

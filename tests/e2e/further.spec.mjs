@@ -31,7 +31,14 @@ test("the customer signs for further work after the car waited, and it is shoved
   await expect(quick.alert("shove it hard")).toBeVisible();
   await expect(quick.key(/^In by hand/)).toHaveCount(0);
   await quick.key("It stands firm").tap();
-  await expect(quick.key(/^In by hand/)).toBeVisible();
+  // It stands on that wheel: raised, shoved and the wheel off before the stud is replaced.
+  await quick.isAt("Torque: Raise it again");
+  await expect(quick.key(/^In by hand/)).toHaveCount(0);
+  await quick.walk("Torque: New stud", { "Raise it again": /^(It stands firm|Loosened, on the stand)$/ });
+  await quick.goOn(() => quick.key(/^In by hand/).tap());
+  await quick.walk("Torque: Lug nuts");
+  await expect(quick.key(/^In by hand/)).toHaveCount(0);
+  await expect(quick.key("Lug nut 1 clicked")).toBeVisible();
   const report = await quick.report();
   await expect(report.getByText("new total 531.00 USD")).not.toHaveCount(0);
 });

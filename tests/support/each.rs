@@ -13,6 +13,7 @@ use hubslate::job::entry::{
     Setup, ShapeFound, Shop, ShopRetorque, Side, Signed, Slot, Stock, Template, ThicknessReading,
     ThicknessSpec, VehicleField, Voice, WaveFound,
 };
+use hubslate::job::interruption::{Interrupted, Interruption};
 use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
@@ -196,6 +197,11 @@ fn at_the_corner() -> Vec<Event> {
             minutes: 40,
         }),
         Event::Mended(fourth),
+        Event::Interrupted(Interrupted {
+            step: turn,
+            why: Interruption::Rain,
+            to: "T. Second".to_owned(),
+        }),
         Event::Answered(once(Step::RetorqueDone), Reply::FoundLoose(1)),
     ]);
     let set = SetName {

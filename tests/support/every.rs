@@ -27,6 +27,7 @@ use hubslate::job::entry::{
     Quantity, Reading, Remark, Reply, RunoutReading, RunoutSpec, Scope, Setup, Shop, ShopRetorque,
     Side, Signed, Slot, Stock, ThicknessReading, ThicknessSpec, Timestamp, VehicleField, Voice,
 };
+use hubslate::job::interruption::{Interrupted, Interruption};
 use hubslate::job::kit::{MoreKit, Stand};
 use hubslate::job::manual_item::Also;
 use hubslate::job::mishap::Mishap;
@@ -393,6 +394,8 @@ fn worked() -> impl Strategy<Value = Event> {
         (step(), select(AngleBy::ALL)).prop_map(|(step, by)| Event::Angled(step, by)),
         mishap().prop_map(Event::Mishap),
         item().prop_map(Event::Mended),
+        (step(), select(Interruption::ALL), text())
+            .prop_map(|(step, why, to)| Event::Interrupted(Interrupted { step, why, to })),
         step().prop_map(Event::Pass),
         dial_setup().prop_map(Event::DialSetup),
         reading().prop_map(Event::Reading),

@@ -31,6 +31,7 @@ fn corners(corner: Corner) -> Vec<CornerPlan> {
                     blocked: second_set,
                     reopened: play_felt,
                     waited: play_felt,
+                    broken_stud: None,
                 });
             }
         }

@@ -12,6 +12,7 @@ use hubslate::job::entry::{
     Charge, DueKind, Ending, How, KitItem, LogId, PaidHow, PersonField, Remark, Scope, Side,
     VehicleField,
 };
+use hubslate::job::interruption::Interruption;
 use hubslate::job::reason;
 use hubslate::job::runout::Basis;
 use hubslate::trade::answer::Answer;
@@ -130,6 +131,7 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("paid_how", codes(PaidHow::ALL)),
         ("angle_by", codes(AngleBy::ALL)),
         ("micrometer", codes(Micrometer::ALL)),
+        ("interruption", codes(Interruption::ALL)),
         ("mishap_kind", codes(MishapKind::ALL)),
         ("pattern", codes(Pattern::ALL)),
         ("person_field", codes(PersonField::ALL)),

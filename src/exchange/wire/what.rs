@@ -3,9 +3,9 @@
 use crate::exchange::json::{Form, Json, Out, form};
 use crate::exchange::paper;
 use crate::job::entry::{
-    Caption, Captioned, Consent, Decided, DialSetup, Due, Ended, Event, Gauging, HandedOver, Moved,
-    Opened, Paid, Part, Photo, Price, Quantity, Reading, Reply, RunoutReading, RunoutSpec, Setup,
-    Signed, Stock, ThicknessReading, ThicknessSpec, Voice,
+    Caption, Captioned, Consent, Decided, DialSetup, Due, Ended, Event, Gauging, HandedOver,
+    Interrupted, Moved, Opened, Paid, Part, Photo, Price, Quantity, Reading, Reply, RunoutReading,
+    RunoutSpec, Setup, Signed, Stock, ThicknessReading, ThicknessSpec, Voice,
 };
 use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
@@ -29,6 +29,7 @@ form!(enum Event {
     Lever = "lever" [step, lever],
     Mishap = "mishap" (it),
     Mended = "mended" [item],
+    Interrupted = "interrupted" (it),
     Pass = "pass" [step],
     DialSetup = "dial_setup" (it),
     Reading = "reading" (it),
@@ -94,6 +95,7 @@ form!(Mishap {
     part,
     minutes
 });
+form!(Interrupted { step, why, to });
 form!(DialSetup { corner, set(..), way });
 form!(Reading { corner, set(..), round, side, divisions, turns, dial });
 form!(Decided {

@@ -26,6 +26,24 @@ words! {
     }
 }
 
+words! {
+    /// Why work stops in the middle.
+    pub enum Interruption {
+        Call = "call", Rain = "rain", Dark = "dark", Part = "part", Other = "other",
+    }
+}
+
+/// The car was left in the middle of the work.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Interrupted {
+    /// The step that would have come next.
+    pub step: StepKey,
+    /// Why.
+    pub why: Interruption,
+    /// Who goes on with it; empty where that is whoever left it.
+    pub to: String,
+}
+
 /// Something that no step of the procedure loosens.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Also {

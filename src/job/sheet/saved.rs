@@ -4,7 +4,7 @@ use crate::job::entry::{Event, Mishap, Slip};
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::play::Dial;
-use crate::trade::wheel_end::Item;
+use crate::trade::wheel_end::{Item, ItemState};
 
 impl JobState {
     /// The slip that the sheet was taken from, if it came from paper.
@@ -15,12 +15,17 @@ impl JobState {
         }
     }
 
-    /// The open mishap of an item.
+    /// The open mishap of an item; what was stuck is over once the item was brought off.
     pub fn open_mishap(&self, item: Item) -> Option<&Mishap> {
-        match self.fact(&Key::Mishap(item)) {
-            Some(Event::Mishap(mishap)) => Some(mishap),
-            _ => None,
-        }
+        let open = match self.fact(&Key::Mishap(item)) {
+            Some(Event::Mishap(mishap)) => mishap,
+            _ => return None,
+        };
+        let seen = self.place(&Key::Mishap(item));
+        let came_loose = open.kind.ends_when_loose()
+            && seen < self.place(&Key::Item(item))
+            && matches!(self.fact(&Key::Item(item)), Some(Event::Moved(moved)) if moved.to < ItemState::ByHand);
+        (!came_loose).then_some(open)
     }
 
     /// The dial on board; the common one of its unit where none was named.

@@ -36,6 +36,12 @@ pub(in crate::text) const fn caution(of: Caution) -> &'static str {
         Caution::NewNut => "Use a new nut, as the spec says.",
         Caution::NewLugNuts => "Use new lug nuts, as the spec says.",
         Caution::NewBolts => "Use new bolts, as the spec says.",
+        Caution::ChockBoth => {
+            "Two corners of this axle: chock both wheels of the other axle, both sides. The car is held once for both."
+        }
+        Caution::StillChocked => {
+            "Look first: both wheels of the other axle still chocked, parking brake on or in P as it was."
+        }
         Caution::NutWasLoosened => {
             "The axle nut had been loosened before this reading: the report says so."
         }

@@ -3,7 +3,7 @@
 use super::tell;
 use crate::text::step::StepText;
 use crate::trade::vehicle::{Encoder, Fixing, NutLock, ParkingBrake, SpeedSensor, WheelBrake};
-use crate::trade::wheel_end::{Build, Kind, NutPosition, Step, StepKey};
+use crate::trade::wheel_end::{Build, Kind, NutPosition, STUD_BROKE, Step, StepKey};
 
 const CLICKED: &str = "It clicked";
 const FIRST_CLICK: &str = "Stop at the first click. A second click only overtightens.";
@@ -527,6 +527,16 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
         Step::NutsToSpec => named("Loose lug bolts to spec").say(
             "All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.",
         ),
+        Step::LoosenLugNuts if key.nth == STUD_BROKE => text.say(
+            "Loosen the other lug bolts a quarter turn. Hold and chock the car, raise it, set it back on its jack stand.",
+        ),
+        Step::StudIn => StepText {
+            primary: "The new one runs in",
+            why: "A damaged thread holds less than its torque says.",
+            ..named("New lug bolt").say(
+                "What is left of the old bolt out of the flange. Thread clean and sound; the new bolt runs in by hand.",
+            )
+        },
         Step::LoosenLugNuts => named("Loosen lug bolts").say(
             "Lower until the tire grips. Center cap off, each lug bolt a quarter turn. Raise, back onto the stand.",
         ),

@@ -1,6 +1,7 @@
-//! What goes wrong with a fastener, and what else is off.
+//! What goes wrong with a fastener or a part, what else is off, and how a car is left.
 
-use crate::job::entry::Remark;
+use crate::job::car_state::{Leaving, Standing};
+use crate::job::entry::{Interruption, Remark};
 use crate::trade::fastening::MishapKind;
 
 pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
@@ -14,6 +15,15 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
         MishapKind::WrongSeat => "Wrong seat",
         MishapKind::BoltTooLong => "Bolt too long",
         MishapKind::Cracked => "Cracked",
+        MishapKind::Seized => "Seized",
+        MishapKind::Stuck => "Will not come out",
+        MishapKind::Leaking => "Leaking",
+        MishapKind::HoseTwisted => "Hose twisted",
+        MishapKind::SensorBroken => "Sensor broken",
+        MishapKind::SeatDamaged => "Spline, seat damaged",
+        MishapKind::BoreWorn => "Knuckle bore worn",
+        MishapKind::WrongPart => "Wrong part",
+        MishapKind::DamagedPart => "New part damaged",
     }
 }
 
@@ -46,6 +56,33 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
         MishapKind::BoltTooLong => {
             "Stop. It reaches what turns behind the flange. Compare with the old one; use the right length."
         }
+        MishapKind::Seized => {
+            "Stop before it rounds or shears. Clean the thread, soak it, six-point socket, steady pull. Heat only clear of boots, seals and hose."
+        }
+        MishapKind::Stuck => {
+            "Clean and soak the seat, then push straight with the puller. No hammer on a hub or shaft that stays; heat only clear of boots and sensor."
+        }
+        MishapKind::Leaking => {
+            "Stop. Find where it comes from, wipe it up, keep it off pads and rotor. Do not drive before it is dry and the pedal is firm."
+        }
+        MishapKind::HoseTwisted => {
+            "Turn the caliper back until the hose hangs straight and touches nothing. A hose that is kinked or chafed is replaced."
+        }
+        MishapKind::SensorBroken => {
+            "Do not pry at the ring. What stays in the bore comes out with the hub. Without a sensor ABS is off and its warning light is on."
+        }
+        MishapKind::SeatDamaged => {
+            "Stop. Nothing is drawn together over a damaged spline or seat. Replace the part: hub, axle shaft or knuckle."
+        }
+        MishapKind::BoreWorn => {
+            "Stop. A bore in which the bearing turns or rocks is not shimmed, punched or glued: new knuckle."
+        }
+        MishapKind::WrongPart => {
+            "Do not install it. Keep it clean, in its box: it goes back. The car stays as it is, STOP, until the right part is here."
+        }
+        MishapKind::DamagedPart => {
+            "Do not install it. Keep it with its box: it goes back. The car stays as it is, STOP, until a sound part is here."
+        }
     }
 }
 
@@ -55,10 +92,18 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
         MishapKind::WrongSeat => "nut or bolt, right seat",
         MishapKind::BoltTooLong => "bolt of the right length",
         MishapKind::Cracked => "hub, knuckle, stud or bolt",
+        MishapKind::WrongPart | MishapKind::DamagedPart => "hub or bearing",
+        MishapKind::Stuck => "penetrating oil",
+        MishapKind::Leaking => "caliper, hose or seal",
+        MishapKind::HoseTwisted => "brake hose",
+        MishapKind::SensorBroken => "wheel speed sensor",
+        MishapKind::SeatDamaged => "hub, axle shaft or knuckle",
+        MishapKind::BoreWorn => "knuckle",
         MishapKind::Sheared
         | MishapKind::ThreadCrossed
         | MishapKind::TurnsOn
         | MishapKind::WouldNotStart
+        | MishapKind::Seized
         | MishapKind::ClickedEarly => "stud and nut, or bolt",
     }
 }
@@ -80,6 +125,52 @@ pub(in crate::text) fn mishap_line(item: &str, what: &str, part: &str, minutes: 
         format!("; part: {part}")
     };
     format!("{item}: {what}{part}; {minutes} min more")
+}
+
+/// What is done once the customer approved, or at once where the customer is not asked.
+pub(in crate::text) const fn fix_now(kind: MishapKind, part: bool) -> &'static str {
+    match kind {
+        MishapKind::WrongPart | MishapKind::DamagedPart => {
+            "The job is held, the car stays at STOP. Go on here once the right part has come."
+        }
+        MishapKind::HoseTwisted => "Straighten it now",
+        _ if part => {
+            "The customer approved. Replace the part; what else comes off goes on the loose list."
+        }
+        _ => {
+            "The customer approved. Install the part, start it by hand. Then re-torque the full set."
+        }
+    }
+}
+
+pub(in crate::text) const fn interruption(why: Interruption) -> &'static str {
+    match why {
+        Interruption::Call => "A call",
+        Interruption::Rain => "Rain",
+        Interruption::Dark => "Too dark",
+        Interruption::Part => "Waiting for a part",
+        Interruption::Other => "Something else",
+    }
+}
+
+pub(in crate::text) const fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::OnWheel => "On its wheel",
+        Standing::OnStand => "On its jack stand",
+        Standing::NotProved => "Raised, not shoved",
+    }
+}
+
+pub(in crate::text) const fn leaving(leaving: Leaving) -> &'static str {
+    match leaving {
+        Leaving::Raised => {
+            "Key out. Keep everyone out of the car and from under it. Chocks, jack stand and the wheel under the car stay. Do not drive."
+        }
+        Leaving::Loose => {
+            "Do not drive: something is loose. Key out, parking brake on, chocks stay."
+        }
+        Leaving::Closed => "On its wheels, nothing loose. Key out, parking brake on.",
+    }
 }
 
 pub(in crate::text) const fn no_adapter() -> &'static str {

@@ -2,7 +2,9 @@
 
 use super::{kinds, tell};
 use crate::text::step::StepText;
-use crate::trade::wheel_end::{Build, NutPosition, SHOVE_FURTHER, SHOVE_WAITED, Step, StepKey};
+use crate::trade::wheel_end::{
+    Build, NutPosition, SHOVE_FURTHER, SHOVE_WAITED, STUD_BROKE, Step, StepKey,
+};
 
 const GIVES: &str = "A base that gives is the largest error of all.";
 const KEEP: &str = "Save the answer";
@@ -58,6 +60,12 @@ fn by_nut(key: StepKey, nut: NutPosition) -> StepText {
             why: "The final torque comes on the ground: no rolling before it.",
             ..text.caution(
                 "An axle nut that was loosened has only its first stage: chocks and brake on, the car must not be rolled.",
+            )
+        },
+        (Step::LoosenLugNuts, _) if key.nth == STUD_BROKE => StepText {
+            name: "Raise it again",
+            ..text.say(
+                "Loosen the other lug nuts a quarter turn. Hold and chock the car, raise it, set it back on its jack stand.",
             )
         },
         (Step::Shove, _) if matches!(key.nth, SHOVE_WAITED | SHOVE_FURTHER) => tell(
@@ -511,6 +519,23 @@ pub(in crate::text) fn step(step: Step) -> StepText {
             "A customer not warned may drive off, and a car can move overnight on an unwatched jack stand.",
         )
         .caution("Pads out or caliper up: the brake pedal is dead. Tell the customer; take the key where you may."),
+        TakeOver => tell(
+            "Take over the car",
+            "Compare the car with this list. Raised: stay out from under it, check chocks and jack stand, then shove it hard.",
+            "As listed, firm",
+            "What is loose is known from the list alone. What moved since is known from the shove alone.",
+        )
+        .no("Not as listed")
+        .caution("If it moved: on the jack, chock again, set the jack stand again. Else put what differs on the loose list.")
+        .now("Keep clear. Chock it, set the jack stand, shove it; put what differs on the loose list. Then answer again."),
+        StudIn => tell(
+            "New stud",
+            "Old stud out of the flange. Draw the new one in with washers and a nut until its head seats. New nut with it.",
+            "The new one is seated",
+            "A stud that is not drawn in fully seats later, and its nut loses clamp.",
+        )
+        .caution("No hammer on the flange: it dents the bearing. The car stays on its jack stand.")
+        .now("Seat the new stud before the wheel goes on."),
         LoosenAxleNut => tell(
             "Loosen axle nut",
             "Unstake. Wheel on, lug nuts snug, down until the tire grips. Break nut loose, raise, set the stand.",

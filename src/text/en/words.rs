@@ -136,6 +136,10 @@ pub(in crate::text) fn hold_point(hold: HoldPoint) -> (&'static str, &'static st
             "What this step rests on is off, loose or not known. Finish that step first.",
         ),
         HoldPoint::Answer => ("Put this right first", "An answer holds this step."),
+        HoldPoint::TakeOver => (
+            "Look the car over first",
+            "It was left. Compare it with the list, shove it if it is raised, then go on.",
+        ),
         HoldPoint::Order => (
             "Something comes before this",
             "An earlier step is still open. Do it first, or say why it was not done.",

@@ -23,10 +23,10 @@ pub use consequence::{
 };
 pub use item::{Item, ItemKind, ItemState, items};
 pub use kind::{Kind, KitItem, WheelEnd};
-pub use mishap::can_happen;
+pub use mishap::{Hands, can_happen, is_seen_behind};
 pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start};
 pub use planned::{ROUNDS, round_number, setup_number};
-pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, procedure};
+pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, STUD_BROKE, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
 pub use row::{Again, Car, Row};
 pub use shown::{CaptionWord, StepDrawing};

@@ -4,7 +4,7 @@ use crate::trade::vehicle::{
     Axle, Corner, Encoder, Fixing, NutLock, ParkingBrake, Pressing, SpeedSensor, WheelBrake,
 };
 use crate::trade::wheel_end::kind::Kind;
-use crate::trade::wheel_end::step::{Check, Choice};
+use crate::trade::wheel_end::step::{Check, Choice, StepKey};
 use crate::words;
 
 /// Where the axle nut gets its last torque, as its spec says.
@@ -121,6 +121,9 @@ pub struct CornerPlan {
     pub reopened: bool,
     /// Whether the car was left while the customer thought about the repair.
     pub waited: bool,
+    /// The step at which lug nuts were turned on the ground when a stud or bolt broke that is
+    /// replaced.
+    pub broken_stud: Option<StepKey>,
 }
 
 /// The facts that pick and order the steps.
@@ -165,6 +168,24 @@ impl Plan {
             nut: self.nut,
             fitted: self.fitted,
         }
+    }
+
+    /// Whether the car is still held and chocked when the corner at `place` is raised: as it was for
+    /// another corner of the same axle, of which nobody waited for an answer since. Both wheels of
+    /// the other axle are chocked for it.
+    ///
+    /// # Source
+    /// Common practice, no source.
+    pub fn is_still_held(&self, place: usize) -> bool {
+        let before = self.corners.get(..place).unwrap_or_default();
+        let Some(here) = self.corners.get(place) else {
+            return false;
+        };
+        let held = |at: &CornerPlan| {
+            let left = at.waited || at.course == Course::Asking;
+            at.corner.axle() == here.corner.axle() && !left
+        };
+        !before.is_empty() && before.iter().all(held)
     }
 
     /// Whether the lug nuts were torqued on this job, on a car that may be driven: then they are

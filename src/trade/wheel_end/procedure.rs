@@ -10,7 +10,7 @@ use crate::trade::wheel_end::planned::If::{
     Realigned, Replaced, RetorqueDue,
 };
 use crate::trade::wheel_end::planned::{Place, asked, place};
-use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, PlannedStep};
+use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, PlannedStep, StepKey};
 use crate::trade::wheel_end::steps::Step;
 
 /// Which shove stands between the broken lug nuts and the wheel coming off. In files, 2 has always
@@ -22,6 +22,9 @@ pub const REOPENED: u8 = 4;
 pub const SHOVE_WAITED: u8 = 5;
 /// The shove of a car that waited for a yes to further work.
 pub const SHOVE_FURTHER: u8 = 6;
+
+/// Which time the steps are asked that replace a stud which broke with the wheel on the ground.
+pub const STUD_BROKE: u8 = 9;
 
 /// Every step of this job as it stands, in order.
 pub fn procedure(plan: &Plan) -> Vec<PlannedStep> {
@@ -38,8 +41,12 @@ pub fn procedure(plan: &Plan) -> Vec<PlannedStep> {
         return steps;
     }
     steps.extend(asked(ARRIVE, plan, None));
-    for corner in &plan.corners {
-        steps.extend(at_corner(kind, plan, corner));
+    for (place, at) in plan.corners.iter().enumerate() {
+        let mut here = at_corner(kind, plan, at);
+        if plan.is_still_held(place) {
+            here.retain(|planned| planned.key != StepKey::at(Step::LiftHold, at.corner));
+        }
+        steps.extend(here);
     }
     steps.extend(asked(PROVE, plan, None));
     let settled = |at: &CornerPlan| !matches!(at.course, Course::Open | Course::Asking);
@@ -115,6 +122,21 @@ const LIFT_AGAIN: &[Place] = &[
     place(Step::Shove).nth(SHOVE_WAITED).under(Phase::Agree),
 ];
 
+/// A stud or bolt that broke with the wheel on the ground is replaced from behind: the car is raised
+/// and shoved, and the wheel comes off once more.
+const STUD: &[Place] = &[
+    place(Step::LoosenLugNuts)
+        .nth(STUD_BROKE)
+        .under(Phase::Tighten),
+    place(Step::Shove).nth(STUD_BROKE).under(Phase::Tighten),
+    place(Step::WheelOffAgain)
+        .nth(STUD_BROKE)
+        .under(Phase::Tighten),
+    place(Step::StudIn),
+    place(Step::WheelOn).nth(STUD_BROKE),
+    place(Step::Lower).nth(STUD_BROKE),
+];
+
 /// The proof before and on the road, in the order in which it is safe: the chocks stay until the
 /// pedal is firm, tools and chocks are out before the car moves, and only then it is driven.
 const PROVE: &[Place] = &[
@@ -173,6 +195,10 @@ fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<PlannedStep> 
             }
             steps.extend(these(kind.close));
         }
+    }
+    let turned = |planned: &PlannedStep| Some(planned.key) == at.broken_stud;
+    if let Some(turn) = steps.iter().position(turned) {
+        steps.splice(turn..turn, these(STUD));
     }
     steps
 }

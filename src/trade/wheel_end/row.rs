@@ -44,6 +44,8 @@ pub struct Row {
     pub owed_in: &'static [Phase],
     /// The parts that are bare at it, so that a crack in one is seen.
     pub bare: &'static [ItemKind],
+    /// The parts of which the new one is held next to the old one at it.
+    pub compares: &'static [ItemKind],
     /// What a photo taken at it commonly shows, the likeliest first; never more than six.
     pub captions: &'static [CaptionWord],
     /// The drawing that it shows.
@@ -119,6 +121,7 @@ pub(super) const fn form(phase: Phase, form: Form, not_done: &'static [Consequen
         again: Again::Never,
         owed_in: &[],
         bare: &[],
+        compares: &[],
         captions: ANY,
         drawing: None,
     }
@@ -251,6 +254,11 @@ impl Row {
 
     pub(super) const fn bare(mut self, parts: &'static [ItemKind]) -> Self {
         self.bare = parts;
+        self
+    }
+
+    pub(super) const fn compares(mut self, parts: &'static [ItemKind]) -> Self {
+        self.compares = parts;
         self
     }
 

@@ -254,6 +254,8 @@ words! {
         Answer = "answer",
         /// What comes before it is still open.
         Order = "order",
+        /// The car was left, and nobody has looked it over since.
+        TakeOver = "take_over",
     }
 }
 

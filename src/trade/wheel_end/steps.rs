@@ -36,6 +36,8 @@ const OLD_AND_NEW: &[Check] = &[
     Check::Splines,
     Check::Plug,
 ];
+/// What is delivered in the box, whatever the kind of wheel end.
+const DELIVERED: &[ItemKind] = &[ItemKind::Hub, ItemKind::Bearing, ItemKind::Cones];
 const WARNING_LIGHTS: &[Choice] = &[
     Choice::NoWarningLights,
     Choice::AbsWarningLight,
@@ -272,7 +274,7 @@ steps! {
         .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing]).drawn(StepDrawing::PressInner);
     KnuckleOn = "knuckle_on": act(Fit, HERE)
         .moves(moves![Knuckle: Done, StrutBolts: ByHand, BallJoint: ByHand, TieRod: ByHand]);
-    Compare = "compare": list(Fit, OLD_AND_NEW, HERE)
+    Compare = "compare": list(Fit, OLD_AND_NEW, HERE).compares(DELIVERED)
         .with_next().photo(PARTS).drawn(StepDrawing::Splines);
     ComparePhoto = "compare_photo":
         form(Fit, Form::Photo, ON_REPORT).photo(PARTS).drawn(StepDrawing::Splines);
@@ -334,6 +336,7 @@ steps! {
         .again(Again::Reopened).drawn(StepDrawing::StarOrder);
     TurnLugNuts = "turn_lug_nuts":
         turn(ItemKind::LugNuts, &[ItemKind::Wheel]).again(Again::Reopened);
+    StudIn = "stud_in": act(Tighten, HERE);
     MishapPhoto = "mishap_photo": form(Tighten, Form::Photo, ON_REPORT)
         .photo(&[Shows::Thread, Shows::Damage, Shows::Rust, Shows::OldPart]);
 
@@ -365,4 +368,5 @@ steps! {
         choice(LookBack, &[Choice::NoComeback, Choice::SameCorner, Choice::OtherCorner], COUNTED);
 
     Wait = "wait": act(Phase::Agree, ON_REPORT).car(Car::Waits);
+    TakeOver = "take_over": ask(Lift, HERE, HERE);
 }

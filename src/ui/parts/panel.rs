@@ -2,7 +2,7 @@
 
 use crate::job::backdate::Ago;
 use crate::job::entry::{Event, Remark};
-use crate::text::{self, CauseWord, FaceWord, Saved, Say};
+use crate::text::{self, CauseWord, FaceWord, Saved, Say, TakeOver};
 use crate::trade::wheel_end::{NotDoneReason, Phase};
 use crate::ui::at::StepContext;
 use crate::ui::parts::camera;
@@ -11,6 +11,7 @@ use crate::ui::parts::picture::drawn;
 use crate::ui::parts::practice;
 use crate::ui::parts::talk::talk;
 use crate::ui::route::Route;
+use crate::ui::screens::takeover;
 use crate::ui::view::prelude::*;
 
 /// Which panel is open.
@@ -26,6 +27,8 @@ pub enum Panel {
     Note,
     /// What stands in the way.
     WillNotGo,
+    /// Leaving the car in the middle of the work.
+    Leave,
     /// How long ago it was done.
     Earlier,
     /// Why the step matters.
@@ -42,6 +45,7 @@ pub fn panel(at: &StepContext, open: RwSignal<Panel>) -> Option<Node> {
         Panel::More => Some(more(at, open)),
         Panel::Note => Some(note(at, open, Say::SavedAtStep)),
         Panel::WillNotGo => Some(note(at, open, Say::WillNotGoSay)),
+        Panel::Leave => Some(takeover::leave(at)),
         Panel::Earlier => Some(earlier(at, open)),
         Panel::Why => Some(why(at)),
         Panel::Practice => Some(practice_car(at)),
@@ -84,6 +88,11 @@ const fn seeks(phase: Phase) -> bool {
     matches!(phase, Meet | Listen | Lift | Rock | Gauge | Decide)
 }
 
+/// Whether the steps of a phase are done at the car.
+const fn is_at_the_car(phase: Phase) -> bool {
+    !matches!(phase, Phase::Pack | Phase::LookBack)
+}
+
 fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
     let id = || at.open.log.0.clone();
     view! {
@@ -91,6 +100,11 @@ fn more(at: &StepContext, open: RwSignal<Panel>) -> Node {
             <h2>{at.text().name}</h2>
             <div class="panel__keys">
                 {key(Look::Plain, at.say(Say::WillNotGo), move || open.set(Panel::WillNotGo))}
+                {is_at_the_car(at.planned.phase).then(|| {
+                    key(Look::Plain, text::take_over(at.lang, TakeOver::Leave), move || {
+                        open.set(Panel::Leave);
+                    })
+                })}
                 {key(Look::Plain, at.say(Say::Note), move || open.set(Panel::Note))}
                 {key(Look::Plain, text::done_earlier(at.lang), move || open.set(Panel::Earlier))}
                 {key(Look::Plain, at.say(Say::Why), move || open.set(Panel::Why))}

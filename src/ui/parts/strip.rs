@@ -2,6 +2,7 @@
 //! and whether the last tap is kept.
 
 use crate::drawing::{corner, far};
+use crate::job::corners_of;
 use crate::job::how_far::how_far;
 use crate::job::practice::is_practice;
 use crate::platform::journal::Closed;
@@ -18,11 +19,18 @@ use crate::ui::work::progress;
 /// The strip of a step.
 pub fn strip(at: &StepContext) -> Node {
     let (app, lang) = (at.app, at.lang);
-    let corner = at.corner();
-    let outline = corner::small(&corner.map(place).into_iter().collect::<Vec<_>>());
-    let title = corner.map_or(text::say(lang, Say::AriaCorner), |corner| {
-        text::corner_title(lang, corner)
+    let corners = corners_of(at.sheet(), at.planned.key);
+    let outline = corner::small(&corners.iter().copied().map(place).collect::<Vec<_>>());
+    let one = corners.first().filter(|_| corners.len() == 1);
+    let title = one.map_or(text::say(lang, Say::AriaCorner), |corner| {
+        text::corner_title(lang, *corner)
     });
+    let phase = text::phase(lang, at.planned.phase);
+    // Where there are several, it is said too.
+    let phase = match one.filter(|_| at.sheet().corners().len() > 1) {
+        Some(_) => text::at_corner(lang, title, phase),
+        None => phase.to_owned(),
+    };
     let loose = at.sheet().loose().len();
     let practice = is_practice(at.sheet());
     let id = at.open.log.0.clone();
@@ -34,7 +42,7 @@ pub fn strip(at: &StepContext) -> Node {
             {drawn(&outline, title, "strip__corner")}
             <div class="strip__where">
                 <p class="strip__phase">
-                    {text::phase(lang, at.planned.phase)} {" · "} {storage_mark(app)}
+                    {phase} {" · "} {storage_mark(app)}
                 </p>
                 <p class="strip__name">{at.name()}</p>
             </div>

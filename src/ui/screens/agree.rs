@@ -26,6 +26,7 @@ use crate::ui::route::Route;
 use crate::ui::screens::decide::{customer_bar, word};
 use crate::ui::screens::inspection;
 use crate::ui::screens::sign::Signing;
+use crate::ui::screens::takeover::corner_title;
 use crate::ui::view::prelude::*;
 
 /// How far the customer's page is.
@@ -232,7 +233,12 @@ fn customer(question: &Question) -> Node {
         .map(|(corner, decision)| finding(at, corner, decision));
     let refit = (question.scope == Scope::Teardown && question.amount.is_some())
         .then(|| view! { <p>{at.say(Say::IncludesRefit)}</p> });
+    // Of two wheel ends the customer sees which one it is.
+    let several = at.sheet().corners().len() > 1;
+    let corner = at.corner().filter(|_| several);
+    let corner = corner.map(|corner| corner_title(at.lang, corner, None));
     let body = view! {
+        {corner}
         {found}
         {question.sentence.clone().map(|say| view! { <p class="customer__sentence">{say}</p> })}
         <h1 class="customer__ask">{question.ask()}</h1>

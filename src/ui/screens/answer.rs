@@ -69,6 +69,11 @@ fn last_four(at: &StepContext) -> Option<Node> {
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
 /// not, and says for how many. A row that was not yes stays so until it is tapped itself.
 pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
+    let asked = checks.to_vec();
+    or_wrong(at, move |at, wrong| listed(at, &asked, wrong))
+}
+
+fn listed(at: &StepContext, checks: &[Check], wrong: Option<Node>) -> Node {
     let recorded = rows(at.sheet(), &at.planned, checks);
     let drafts = Drafts::of(at);
     let saved = drafts.answers(&names(checks)).into_iter();
@@ -105,7 +110,7 @@ pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
             <button type="button" class="key key--primary" prop:disabled=same on:click=keep>
                 {move || text::yes_to(lang, open(), all)}
             </button>
-            {refuse_site(at)}
+            {refuse_site(at)} {wrong}
         },
     )
 }

@@ -16,6 +16,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
+use crate::ui::screens::takeover::corner_title;
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 use crate::units::{Format, TorqueUnit, TypedTorque, Unit};
@@ -36,8 +37,16 @@ pub fn loose(app: App) -> Node {
             (true, false) => Some(Say::NothingLoose),
             (false, _) => Some(Say::LooseSay),
         };
-        let shown = rows.iter().map(|row| one(app, &open, row, lang, fmt));
-        let shown = shown.collect_view();
+        let several = open.sheet.corners().len() > 1;
+        let lists = by_corner(&rows, several).into_iter().map(|(corner, rows)| {
+            let shown = rows.into_iter().map(|row| one(app, &open, row, lang, fmt));
+            let shown = shown.collect_view();
+            view! {
+                {corner.map(|corner| corner_title(lang, corner, None))}
+                <ol class="loose__list">{shown}</ol>
+            }
+        });
+        let lists = lists.collect_view();
         let primary = link(
             Look::Primary,
             text::say(lang, Say::Resume),
@@ -49,7 +58,7 @@ pub fn loose(app: App) -> Node {
                 {banners(app)}
                 {of_record(&open, lang)}
                 {say.map(|say| view! { <p>{text::say(lang, say)}</p> })}
-                <ol class="loose__list">{shown}</ol>
+                {lists}
                 {(!none).then(|| view! { <p>{text::say(lang, Say::LooseBlocks)}</p> })}
                 {primary}
                 {also(app, &open, lang)}
@@ -57,6 +66,22 @@ pub fn loose(app: App) -> Node {
         }
     })
     .into_node()
+}
+
+/// The rows as they stand in one list, or where there are several corners in one of each.
+fn by_corner<'a, 'b>(
+    rows: &'b [Row<'a>],
+    several: bool,
+) -> Vec<(Option<Corner>, Vec<&'b Row<'a>>)> {
+    if !several {
+        return vec![(None, rows.iter().collect())];
+    }
+    let of = |corner: &Corner| {
+        let here = rows.iter().filter(|row| row.item.corner == *corner);
+        (Some(*corner), here.collect::<Vec<_>>())
+    };
+    let all = Corner::ALL.iter().map(of);
+    all.filter(|(_, rows)| !rows.is_empty()).collect()
 }
 
 fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {

@@ -1,10 +1,10 @@
-//! Something went wrong with a fastener: what to do, part and time, the customer's further yes, and
+//! Something went wrong with a fastener or a part: what to do, part and time, the customer's further yes, and
 //! back to the step it came from.
 
 use crate::job::entry::{Consent, Event, How, Money, Remark, Reply, Scope};
 use crate::job::mishap::{Mending, Mishap, mended, mending, possible, shoving, waiting};
-use crate::report::item_name;
-use crate::text::{self, Asking, Say, StepText};
+use crate::report::{item_name, mishap_words};
+use crate::text::{self, Asking, Say, StepText, TakeOver};
 use crate::trade::answer::Answer;
 use crate::trade::fastening::MishapKind;
 use crate::trade::money::{minor_digits, parse_minor};
@@ -17,6 +17,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picks::picks;
 use crate::ui::route::Route;
 use crate::ui::screens::agree::{Page, Question};
+use crate::ui::screens::takeover::how_it_stands;
 use crate::ui::screens::turn::begin_pass;
 use crate::ui::view::prelude::*;
 
@@ -75,11 +76,16 @@ struct Fields {
 impl Fields {
     fn new(at: &StepContext, kind: MishapKind, likely: Option<Item>) -> Self {
         let drafts = Drafts::of(at);
-        let part = text::mishap_part(at.lang, kind);
+        let box_says = at.corner().and_then(|corner| at.sheet().part(corner));
+        let part = match box_says.filter(|_| kind.goes_back()) {
+            Some(part) => text::number_and_lot(at.lang, &part.number, &part.lot),
+            None => text::mishap_part(at.lang, kind).to_owned(),
+        };
+        let minutes = if kind.asks_customer() { "30" } else { "0" };
         Self {
             item: RwSignal::new(likely),
             part: drafts.text("mishap-part", part),
-            minutes: drafts.text("mishap-minutes", "30"),
+            minutes: drafts.text("mishap-minutes", minutes),
             amount: drafts.text("mishap-amount", ""),
             how: RwSignal::new(How::Spoken),
             drafts,
@@ -141,7 +147,9 @@ pub fn recorded(
         </aside>
         {which}
         {field(Field::words("mishap-part", fields.part), Say::PartNeeded)}
-        {field(Field::decimal("mishap-minutes", fields.minutes), Say::MinutesMore)}
+        {kind
+            .asks_customer()
+            .then(|| field(Field::decimal("mishap-minutes", fields.minutes), Say::MinutesMore))}
     };
     let here = at.clone();
     let record = move || {
@@ -218,8 +226,7 @@ fn question(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Pa
 
 fn line(at: &StepContext, mishap: &Mishap) -> String {
     let item = item_name(at.lang, at.sheet(), mishap.item);
-    let what = text::mishap(at.lang, mishap.kind);
-    text::mishap_line(at.lang, &item, what, &mishap.part, mishap.minutes)
+    mishap_words(at.lang, &item, mishap)
 }
 
 /// What the technician sees.
@@ -230,8 +237,10 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
         Mending::Waiting => text::asking(at.lang, Asking::FurtherWaits),
         Mending::Refused => at.say(Say::FurtherRefused).to_owned(),
         Mending::Shove => shove_text(at, mishap).say.to_owned(),
-        Mending::Agreed if !mishap.item.group.is_fastener() => at.say(Say::ReplaceNow).to_owned(),
-        Mending::Agreed => at.say(Say::MendNow).to_owned(),
+        Mending::Agreed => {
+            let part = !mishap.item.group.is_fastener();
+            text::fix_now(at.lang, mishap.kind, part).to_owned()
+        }
     };
     let caution = (state == Mending::Shove).then(|| shove_text(at, mishap).caution);
     let asks = matches!(state, Mending::Asking | Mending::Waiting);
@@ -245,6 +254,7 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
             <h2>{next}</h2>
             {caution.map(|caution| view! { <p class="step__caution">{caution}</p> })}
             <p>{line(at, mishap)}</p>
+            <p>{text::leaving(at.lang, how_it_stands(at).leaving())}</p>
         </aside>
         {amount}
         // What was read when it was told, for who comes to it later.
@@ -347,16 +357,27 @@ fn mended_keys(at: &StepContext, mishap: &Mishap) -> Node {
         mishap.part.clone()
     };
     let leave = Route::Loose(at.open.log.0.clone()).to_hash();
-    let label = if item.group.is_fastener() {
+    let back = mishap.kind.goes_back();
+    let label = if back {
+        text::take_over(at.lang, TakeOver::RightPart).to_owned()
+    } else if mishap.kind == MishapKind::HoseTwisted {
+        text::take_over(at.lang, TakeOver::HangsStraight).to_owned()
+    } else if item.group.is_fastener() {
         text::mended_key(at.lang, &part)
     } else {
         text::replaced_key(at.lang, &part)
     };
+    // The job is held for a part: it may be ended as left unfinished meanwhile.
+    let end = back.then(|| {
+        let end = Route::Step(at.open.log.0.clone(), StepKey::once(Step::End));
+        link(Look::Plain, at.say(Say::EndNow), end.to_hash())
+    });
     view! {
         {key(Look::Primary, label, move || {
             begin_pass(&here);
-            here.write(mended(&here.planned, item));
+            here.write(mended(here.sheet(), &here.planned, item));
         })}
+        {end}
         {link(Look::Plain, at.say(Say::LooseList), leave)}
     }
 }

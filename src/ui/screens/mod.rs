@@ -36,6 +36,7 @@ mod signs;
 mod specs;
 mod step;
 mod swing;
+pub mod takeover;
 mod tip_and_drift;
 mod turn;
 

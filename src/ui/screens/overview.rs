@@ -1,11 +1,16 @@
 //! Where the job is: every step by phase, with its state; any of them can be opened.
 
+use crate::drawing::corner::small;
+use crate::job::car_state::not_right;
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
+use crate::report::given_words;
 use crate::text::{self, CauseWord, Desk, FaceWord, Flow, Lang, Say, ShopWord};
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Form, Phase, PlannedStep, ROUNDS};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
+use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
 use crate::ui::screens::{customer, flow, practice};
@@ -20,10 +25,12 @@ pub fn wherever(app: App) -> Node {
         let id = || open.log.0.clone();
         let next = open.next().map(|planned| planned.key);
         let mut phase = None;
+        let several = open.sheet.corners().len() > 1;
         let rows = open.steps.iter().map(|planned| {
-            let first = phase != Some(planned.phase);
-            phase = Some(planned.phase);
-            row(&open, planned, first, next == Some(planned.key), lang)
+            let here = (planned.phase, planned.key.corner.filter(|_| several));
+            let first = phase != Some(here);
+            phase = Some(here);
+            row(&open, planned, first.then_some(here), next == Some(planned.key), lang)
         });
         let rows = rows.collect_view();
         view! {
@@ -81,8 +88,19 @@ fn throw_away(app: App, open: &Open, lang: Lang) -> Option<Node> {
     })
 }
 
-fn row(open: &Open, planned: &PlannedStep, first: bool, here: bool, lang: Lang) -> Node {
+fn row(
+    open: &Open,
+    planned: &PlannedStep,
+    first: Option<(Phase, Option<Corner>)>,
+    here: bool,
+    lang: Lang,
+) -> Node {
+    let wrong = not_right(&open.sheet, &open.plan, planned);
+    let said = wrong.iter().map(|given| given_words(lang, *given));
+    let said = said.collect::<Vec<_>>().join(" · ");
     let state = match status(&open.sheet, planned) {
+        // What was answered with no is not told as done.
+        Status::Done | Status::Held if !said.is_empty() => said,
         Status::Done => text::say(lang, Say::StepsDone).to_owned(),
         Status::Open => text::say(lang, Say::StepsOpen).to_owned(),
         Status::Held => text::held_title(lang).to_owned(),
@@ -100,7 +118,7 @@ fn row(open: &Open, planned: &PlannedStep, first: bool, here: bool, lang: Lang) 
     };
     let current = if here { "step" } else { "false" };
     view! {
-        {first.then(|| heading(planned.phase, lang))}
+        {first.map(|(phase, corner)| heading(phase, corner, lang))}
         <li>
             <a
                 class="where__step"
@@ -114,6 +132,12 @@ fn row(open: &Open, planned: &PlannedStep, first: bool, here: bool, lang: Lang) 
     }
 }
 
-fn heading(phase: Phase, lang: Lang) -> Node {
-    view! { <li class="where__phase">{text::phase(lang, phase)}</li> }
+fn heading(phase: Phase, corner: Option<Corner>, lang: Lang) -> Node {
+    let phase = text::phase(lang, phase);
+    let said = match corner {
+        Some(corner) => text::at_corner(lang, text::corner_title(lang, corner), phase),
+        None => phase.to_owned(),
+    };
+    let outline = corner.map(|corner| drawn(&small(&[place(corner)]), "", "corner-title__drawing"));
+    view! { <li class="where__phase">{outline} {said}</li> }
 }

@@ -2,12 +2,13 @@
 
 use std::sync::Arc;
 
+use crate::job::interruption::{TAKE_OVER, is_due};
 use crate::job::mishap::in_the_way_of;
 use crate::job::photo::owed;
 use crate::job::{Held, combined_steps, held};
 use crate::platform::page;
 use crate::text::{self, Lang, Say};
-use crate::trade::wheel_end::{Form, PlannedStep, StepKey};
+use crate::trade::wheel_end::{Form, PlannedStep, StepKey, is_work};
 use crate::ui::at::StepContext;
 use crate::ui::parts::frame::instead;
 use crate::ui::parts::key::{Look, key, link};
@@ -16,7 +17,7 @@ use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::{
     agree, answer, closing, decide, dial_setup, mishap, number, overview, pack, photo,
-    report_screen, round, sign, signs, specs, swing, turn,
+    report_screen, round, sign, signs, specs, swing, takeover, turn,
 };
 use crate::ui::state::{App, Open, Shut};
 use crate::ui::view::prelude::*;
@@ -25,6 +26,7 @@ use crate::ui::view::prelude::*;
 pub fn next(app: App) -> Node {
     (move || match app.open.get() {
         None => not_open(app),
+        Some(open) if is_left_or_others(app, &open) => takeover::summary(app, open),
         Some(open) => match open.next().cloned() {
             Some(first) if page::is_low() => shown(app, open, Vec::new(), first),
             Some(first) => {
@@ -42,16 +44,27 @@ pub fn next(app: App) -> Node {
     .into_node()
 }
 
+/// Whether the state of the car is shown before its next step: it was left, or the last hands at it
+/// were not those of this phone's technician.
+fn is_left_or_others(app: App, open: &Open) -> bool {
+    app.settings
+        .with_untracked(|me| is_due(&open.sheet, &me.by))
+}
+
 /// One step by its key, wherever the job is.
 pub fn one(app: App, key: StepKey) -> Node {
     (move || match app.open.get() {
         None => not_open(app),
+        Some(open) if key == TAKE_OVER => takeover::summary(app, open),
         Some(open) => match open
             .steps
             .iter()
             .find(|planned| planned.key == key)
             .cloned()
         {
+            Some(work) if is_work(&work) && is_left_or_others(app, &open) => {
+                takeover::summary(app, open)
+            }
             Some(planned) => shown(app, open, Vec::new(), planned),
             None => closing::end_from_anywhere(app, open, key),
         },

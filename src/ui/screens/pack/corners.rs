@@ -2,7 +2,7 @@
 
 use crate::drawing::corner::large;
 use crate::job::entry::Event;
-use crate::text::{self, Lang, Say};
+use crate::text::{self, Lang, Say, TakeOver};
 use crate::trade::vehicle::Corner;
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
@@ -33,6 +33,7 @@ pub fn corners(at: &StepContext) -> Node {
     frame(
         at,
         view! {
+            <p>{text::take_over(at.lang, TakeOver::OneAxle)}</p>
             <div class="corners">
                 {drawing} <div class="corners__keys" role="group" aria-label=title>{keys}</div>
             </div>
@@ -60,6 +61,11 @@ fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> Node
             None => all.push(corner),
         });
     };
+    // Specs are looked up for one axle: what holds in front is never taken for the rear.
+    let of_other_axle = move || {
+        let axle = corner.axle();
+        chosen.with(|all| all.first().is_some_and(|one| one.axle() != axle))
+    };
     // With one corner there is no order to tell.
     let order = move || {
         let nth = place().filter(|_| chosen.with(Vec::len) > 1)?;
@@ -75,6 +81,7 @@ fn corner_key(lang: Lang, chosen: RwSignal<Vec<Corner>>, corner: Corner) -> Node
         <button
             type="button"
             class=class
+            prop:disabled=of_other_axle
             aria-pressed={move || if place().is_some() { "true" } else { "false" }}
             on:click=turn
         >
