@@ -52,10 +52,18 @@ pub type Log = (LogKind, LogId, Vec<String>);
 /// # Errors
 /// [`ExportError::NotAnEntry`] for a text without an id.
 pub fn export(logs: &[Log]) -> Result<String, ExportError> {
-    in_one_go(export_in_pieces(None, logs, &InOneGo))
+    export_of(None, logs)
 }
 
-/// The same by the device of a shop, in pieces, so that a long file can be called off.
+/// The same by the device of a shop.
+///
+/// # Errors
+/// As [`export`].
+pub fn export_of(shop: Option<&str>, logs: &[Log]) -> Result<String, ExportError> {
+    in_one_go(export_in_pieces(shop, logs, &InOneGo))
+}
+
+/// The same in pieces, so that a long file can be called off.
 ///
 /// # Errors
 /// As [`export`], and [`ExportError::CalledOff`].

@@ -45,7 +45,9 @@ pub mod wire;
 pub use book::export_book;
 pub use canonical::canonical_digest;
 pub use envelope::{LogKind, SavedText, digest, entry_digest, sha256_hex};
-pub use export::{ExportError, export, export_in_pieces};
-pub use import::{EntryError, ImportError, Incoming, IncomingLog, Sliced, read, read_in_pieces};
+pub use export::{ExportError, export, export_in_pieces, export_of};
+pub use import::{
+    EntryError, Far, ImportError, Incoming, IncomingLog, Sliced, read, read_in_pieces,
+};
 pub use merge::{Merge, merge};
 pub use rescue::Rescue;

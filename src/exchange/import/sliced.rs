@@ -88,18 +88,17 @@ impl Sliced {
     }
 }
 
-/// Work on a file that is measured in its bytes, whatever its parts count.
+/// Work on a file, which may be measured in its bytes, whatever its parts count.
 pub struct Far<'a, W> {
     /// Whoever waits.
     pub waits: &'a W,
-    /// How far it is.
-    pub done: usize,
-    /// How far it goes.
-    pub all: usize,
+    /// How far it is of how much; nothing where its parts are counted.
+    pub at: Option<(usize, usize)>,
 }
 
 impl<W: Waits> Waits for Far<'_, W> {
-    async fn between(&self, _: usize, _: usize) -> Result<(), CalledOff> {
-        self.waits.between(self.done, self.all).await
+    async fn between(&self, done: usize, all: usize) -> Result<(), CalledOff> {
+        let (done, all) = self.at.unwrap_or((done, all));
+        self.waits.between(done, all).await
     }
 }
