@@ -246,6 +246,46 @@ fn the_views_give_the_answers_worked_out_by_hand() {
     assert_eq!(text.lines().count(), 10 + 5 + 9 + 1 + 2);
 }
 
+/// Typed columns in folders give the answers that lines give.
+#[cfg(feature = "parquet")]
+#[test]
+fn parquet_gives_the_same_answers() {
+    let here = folder("parquet");
+    lines(&here, &["--parquet", "entries"]);
+    assert!(!here.join("entries.jsonl").exists());
+    assert!(
+        here.join(format!("entries/shop={EAST}/month=2026-02/entries.parquet"))
+            .is_file()
+    );
+    assert_eq!(duckdb(&here), by_hand());
+    // What is there already is not written over.
+    let again = Command::new(env!("CARGO_BIN_EXE_hubslate"))
+        .arg("lines")
+        .arg(here.join("shop-0.json"))
+        .args(["--parquet", "entries"])
+        .current_dir(&here)
+        .output()
+        .unwrap();
+    assert_eq!(again.status.code(), Some(2));
+    assert_eq!(duckdb(&here), by_hand());
+}
+
+/// Without them the command says how to come by them.
+#[cfg(not(feature = "parquet"))]
+#[test]
+fn without_parquet_the_command_says_how_to_get_it() {
+    let here = folder("no-parquet");
+    let asked = Command::new(env!("CARGO_BIN_EXE_hubslate"))
+        .args(["lines", "a.json", "--parquet", "entries"])
+        .current_dir(&here)
+        .output()
+        .unwrap();
+    assert_eq!(asked.status.code(), Some(2));
+    let said = String::from_utf8_lossy(&asked.stderr);
+    assert!(said.contains("--features parquet"), "{said}");
+    assert!(!here.join("entries").exists());
+}
+
 /// The readings of the samples are known, and so is what was decided on them.
 #[test]
 fn the_samples_answer_too() {

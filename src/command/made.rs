@@ -14,6 +14,8 @@ use hubslate::exchange::export::FileWriter;
 use hubslate::exchange::gather::{Together, Union};
 use hubslate::exchange::csv::BYTE_ORDER_MARK;
 use hubslate::exchange::invoices;
+#[cfg(feature = "parquet")]
+use hubslate::exchange::parquet::Columns;
 use hubslate::exchange::table::{self, Rows};
 use hubslate::exchange::wire::decode;
 use hubslate::exchange::{LogKind, SavedText};
@@ -45,6 +47,8 @@ enum Sink {
     Table(Rows<Out>),
     Invoices(Rows<Out>, Vec<(String, String)>),
     Calendar(Out, Vec<String>),
+    #[cfg(feature = "parquet")]
+    Parquet(Box<Columns>),
 }
 
 /// Makes it; nothing where the files hold no log.
@@ -52,10 +56,16 @@ enum Sink {
 /// # Errors
 /// Why it cannot be made or written.
 pub fn make(gathering: &mut Gathering, make: &Make, out: &Path) -> Result<Option<Made>, String> {
+    if *make == Make::Parquet && out.exists() {
+        return Err(say(Verified::IsThere));
+    }
     let part = part(out);
     let made = written(gathering, make, out, &part);
     if !matches!(made, Ok(Some(_))) {
-        let _ = fs::remove_file(&part);
+        let _ = match part.is_dir() {
+            true => fs::remove_dir_all(&part),
+            false => fs::remove_file(&part),
+        };
     }
     made
 }
@@ -67,7 +77,7 @@ fn written(
     part: &Path,
 ) -> Result<Option<Made>, String> {
     let refused = |error: io::Error| say(Verified::NotWritten(&error.to_string()));
-    let mut sink = Sink::new(make, BufWriter::new(File::create(part).map_err(refused)?))?;
+    let mut sink = Sink::new(make, part)?;
     let (mut made, mut wanted) = (Made::default(), BTreeMap::new());
     let mut logs = gathering.all.logs().map_err(refused)?;
     while let Some(mut log) = logs.next().map_err(refused)? {
@@ -103,12 +113,18 @@ fn written(
 }
 
 impl Sink {
-    fn new(make: &Make, mut out: Out) -> Result<Self, String> {
+    fn new(make: &Make, part: &Path) -> Result<Self, String> {
         let refused = |error: io::Error| say(Verified::NotWritten(&error.to_string()));
+        #[cfg(feature = "parquet")]
+        if *make == Make::Parquet {
+            return Ok(Self::Parquet(Box::new(Columns::new(part))));
+        }
+        let mut out = BufWriter::new(File::create(part).map_err(refused)?);
         let unwritten = |error: csv::Error| say(Verified::NotWritten(&error.to_string()));
         Ok(match make {
             Make::Union | Make::Erased(..) => Self::File(FileWriter::begin(out).map_err(refused)?),
-            Make::Lines => Self::Lines(out),
+            // Without typed columns nobody comes here.
+            Make::Lines | Make::Parquet => Self::Lines(out),
             Make::Table => Self::Table(Rows::under(&table::HEADS, out).map_err(unwritten)?),
             Make::Invoices => {
                 write!(out, "{BYTE_ORDER_MARK}").map_err(refused)?;
@@ -132,6 +148,8 @@ impl Sink {
                     writeln!(out, "{line}")?;
                 }
             }
+            #[cfg(feature = "parquet")]
+            Self::Parquet(columns) => columns.add(shop, records)?,
             _ if union.kind != LogKind::Job => {}
             Self::Table(rows) => rows.add(&table::row(id, records))?,
             Self::Invoices(rows, numbers) => {
@@ -154,6 +172,8 @@ impl Sink {
         let refused = |error: io::Error| say(Verified::NotWritten(&error.to_string()));
         let unwritten = |error: csv::Error| say(Verified::NotWritten(&error.to_string()));
         let (mut out, notes) = match self {
+            #[cfg(feature = "parquet")]
+            Self::Parquet(columns) => return columns.end().map(|()| Vec::new()).map_err(refused),
             Self::File(out) => (out.end().map_err(refused)?, Vec::new()),
             Self::Lines(out) => (out, Vec::new()),
             Self::Table(rows) => (rows.end().map_err(unwritten)?, Vec::new()),

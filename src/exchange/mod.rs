@@ -26,6 +26,8 @@ pub mod job_list;
 pub(crate) mod json;
 pub mod merge;
 pub mod paper;
+#[cfg(all(feature = "parquet", not(target_arch = "wasm32")))]
+pub mod parquet;
 pub mod pieces;
 pub mod reach;
 pub mod rescue;

@@ -110,6 +110,8 @@ pub(super) async fn log(
     let id = LogId(stored.id.clone());
     let kind = LogKind::from_code(&stored.kind)
         .filter(|kind| is_log_id(*kind, &stored.id))
+        // It becomes the name of a folder.
+        .filter(|_| stored.shop.as_ref().is_none_or(|shop| is_uuid(shop)))
         .ok_or_else(|| ImportError::BadLog {
             id: stored.id.clone(),
         })?;
