@@ -18,7 +18,7 @@ use crate::map::{OrderedMap, OrderedSet};
 use runs::{Runs, Sorted, get, put};
 
 /// So many bytes of entries are held before they are put down on the disk.
-const ROOM: usize = 32 << 20;
+const ROOM: usize = 16 << 20;
 /// Running numbers are joined when so many more runs came than there were.
 const LOOSE: usize = 1_000;
 
