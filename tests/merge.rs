@@ -81,7 +81,7 @@ const ROOM: usize = usize::MAX;
 
 fn unions(gathered: &mut Gathered) -> Vec<Union> {
     let mut logs = gathered.logs().unwrap();
-    std::iter::from_fn(|| logs.next().unwrap().map(Together::union)).collect()
+    std::iter::from_fn(|| logs.next_log().unwrap().map(Together::union)).collect()
 }
 
 /// The one file of many, in the order in which they are given.

@@ -80,7 +80,7 @@ fn written(
     let mut sink = Sink::new(make, part)?;
     let (mut made, mut wanted) = (Made::default(), BTreeMap::new());
     let mut logs = gathering.all.logs().map_err(refused)?;
-    while let Some(mut log) = logs.next().map_err(refused)? {
+    while let Some(mut log) = logs.next_log().map_err(refused)? {
         if let Make::Erased(begins, besides) = make {
             made.erase(&mut log, begins, besides)?;
         }

@@ -182,7 +182,7 @@ impl Logs {
     ///
     /// # Errors
     /// What the disk refused.
-    pub fn next(&mut self) -> io::Result<Option<Together>> {
+    pub fn next_log(&mut self) -> io::Result<Option<Together>> {
         while let Some((key, parcels)) = self.sorted.next()? {
             let Some((together, any)) = self.together(&key, &parcels)? else {
                 return Err(io::ErrorKind::InvalidData.into());

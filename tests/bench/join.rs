@@ -38,7 +38,7 @@ fn main() {
     }
     let begin = Instant::now();
     let (mut logs, mut joined) = (all.logs().unwrap(), 0);
-    while let Some(log) = logs.next().unwrap() {
+    while let Some(log) = logs.next_log().unwrap() {
         assert_eq!(log.union().records.len(), ENTRIES);
         joined += 1;
     }
