@@ -9,10 +9,10 @@ use std::path::{Path, PathBuf};
 
 use hubslate::exchange::bundle::{self, Wanted};
 use hubslate::exchange::calendar;
+use hubslate::exchange::csv::BYTE_ORDER_MARK;
 use hubslate::exchange::erase::{Besides, Left, pseudonym};
 use hubslate::exchange::export::FileWriter;
 use hubslate::exchange::gather::{Together, Union};
-use hubslate::exchange::csv::BYTE_ORDER_MARK;
 use hubslate::exchange::invoices;
 #[cfg(feature = "parquet")]
 use hubslate::exchange::parquet::Columns;

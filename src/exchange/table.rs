@@ -190,7 +190,9 @@ impl<W: io::Write> Rows<W> {
     /// What the disk refused.
     pub fn under(heads: &[&str], out: W) -> Result<Self, ::csv::Error> {
         let ends = ::csv::Terminator::CRLF;
-        let mut out = ::csv::WriterBuilder::new().terminator(ends).from_writer(out);
+        let mut out = ::csv::WriterBuilder::new()
+            .terminator(ends)
+            .from_writer(out);
         out.write_record(heads)?;
         Ok(Self(out))
     }
