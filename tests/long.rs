@@ -176,11 +176,14 @@ fn a_file_that_is_made_can_be_called_off_at_each_of_its_pieces() {
         })
         .collect();
     let never = Stops::at(usize::MAX);
-    assert_eq!(block_on(export_in_pieces(&logs, &never)), export(&logs));
+    assert_eq!(
+        block_on(export_in_pieces(None, &logs, &never)),
+        export(&logs)
+    );
     let recorded = never.recorded.take();
     assert_eq!(recorded.last(), Some(&(700, 750)));
     for at in 1..=recorded.len() {
-        let made = block_on(export_in_pieces(&logs, &Stops::at(at)));
+        let made = block_on(export_in_pieces(None, &logs, &Stops::at(at)));
         assert_eq!(made, Err(ExportError::CalledOff), "at {at}");
     }
 }

@@ -11,11 +11,17 @@
 mod random_jobs;
 
 use std::collections::BTreeSet;
+use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 use hubslate::exchange::erase::{Besides, erased, erased_with, let_go, pseudonym};
-use hubslate::exchange::gather::{Gap, Gathered};
+use hubslate::exchange::export::FileWriter;
+use hubslate::exchange::gather::{Gap, Gathered, Together, Union};
+use hubslate::exchange::pieces::{InOneGo, in_one_go};
 use hubslate::exchange::wire::decode;
-use hubslate::exchange::{ImportError, LogKind, SavedText, export, merge, read};
+use hubslate::exchange::{
+    ImportError, IncomingLog, LogKind, SavedText, Sliced, export, merge, read,
+};
 use hubslate::job::entry::{Entry, EntryId, Event, LogId, PersonField, Reply};
 use hubslate::job::{Key, Problem, evidence, fold};
 use hubslate::trade::answer::Answer;
@@ -61,22 +67,46 @@ fn file(records: &[SavedText]) -> String {
     export(&[(LogKind::Job, log, texts)]).unwrap()
 }
 
+/// No file yet; after so many bytes entries are put down on the disk.
+fn gathering(room: usize) -> Gathered {
+    static NEXT: AtomicUsize = AtomicUsize::new(0);
+    let name = format!("merge-{}.runs", NEXT.fetch_add(1, Ordering::Relaxed));
+    Gathered::with_room(Path::new(env!("CARGO_TARGET_TMPDIR")).join(name), room)
+}
+
+/// So little room that nearly every log is a run of its own on the disk.
+const NO_ROOM: usize = 1_000;
+/// Room for all.
+const ROOM: usize = usize::MAX;
+
+fn unions(gathered: &mut Gathered) -> Vec<Union> {
+    let mut logs = gathered.logs().unwrap();
+    std::iter::from_fn(|| logs.next_log().unwrap().map(Together::union)).collect()
+}
+
 /// The one file of many, in the order in which they are given.
-fn one_file(files: &[&str]) -> String {
-    let mut gathered = Gathered::default();
+fn one_file_in(files: &[&str], room: usize) -> String {
+    let mut gathered = gathering(room);
     for text in files {
-        gathered.take(&read(text).unwrap());
+        gathered.take(&read(text).unwrap()).unwrap();
     }
-    let logs: Vec<_> = gathered
-        .unions()
-        .into_iter()
-        .map(|union| {
-            assert_eq!(union.edited, []);
-            let texts = union.records.into_iter().map(|r| r.text).collect();
-            (union.kind, union.id, texts)
-        })
-        .collect();
-    export(&logs).unwrap()
+    let mut out = FileWriter::begin(Vec::new()).unwrap();
+    let mut logs = Vec::new();
+    for union in unions(&mut gathered) {
+        assert_eq!(union.edited, []);
+        let texts = union.records.into_iter().map(|r| r.text).collect();
+        let log = (union.kind, union.id, texts);
+        out.add(&log, None).unwrap();
+        logs.push(log);
+    }
+    let whole = String::from_utf8(out.end().unwrap()).unwrap();
+    // Log by log it is the file that is made in one go.
+    assert_eq!(whole, export(&logs).unwrap());
+    whole
+}
+
+fn one_file(files: &[&str]) -> String {
+    one_file_in(files, NO_ROOM)
 }
 
 proptest! {
@@ -103,6 +133,7 @@ proptest! {
         let files: Vec<&str> = files.iter().map(String::as_str).collect();
         prop_assume!(files.len() == 3);
         let whole = one_file(&files);
+        prop_assert_eq!(&one_file_in(&files, ROOM), &whole);
         for order in [[2, 1, 0], [1, 0, 2], [0, 2, 1]] {
             let turned = order.map(|place| files[place]);
             prop_assert_eq!(&one_file(&turned), &whole);
@@ -174,10 +205,10 @@ fn a_broken_record_is_named_and_the_rest_is_saved() {
             }
         })
         .collect();
-    let mut gathered = Gathered::default();
-    gathered.take(&read(&file(&records)).unwrap());
+    let mut gathered = gathering(NO_ROOM);
+    gathered.take(&read(&file(&records)).unwrap()).unwrap();
     assert_eq!(gathered.unreadable.keys().collect::<Vec<_>>(), [&id]);
-    let union = gathered.unions().remove(0);
+    let union = unions(&mut gathered).remove(0);
     let came: BTreeSet<&String> = union.records.iter().map(|r| &r.text).collect();
     assert_eq!(came, texts.iter().collect());
 }
@@ -194,11 +225,11 @@ fn contents_that_differ_under_one_id_are_named_whichever_came_first() {
     other[place].text = other[place].text.replace("At All", "Else");
     let files = [file(&records), file(&other)];
     let gather = |order: [usize; 2]| {
-        let mut gathered = Gathered::default();
+        let mut gathered = gathering(NO_ROOM);
         for at in order {
-            gathered.take(&read(&files[at]).unwrap());
+            gathered.take(&read(&files[at]).unwrap()).unwrap();
         }
-        gathered.unions().remove(0)
+        unions(&mut gathered).remove(0)
     };
     let union = gather([0, 1]);
     assert_eq!(union.edited, [EntryId(records[place].id.clone())]);
@@ -222,8 +253,8 @@ fn running_numbers_that_are_in_no_file_are_named() {
     let gaps = |missing: &dyn Fn(u64) -> bool| {
         let here = records.iter().filter(|r| !missing(number(r))).cloned();
         let here: Vec<SavedText> = here.collect();
-        let mut gathered = Gathered::default();
-        gathered.take(&read(&file(&here)).unwrap());
+        let mut gathered = gathering(ROOM);
+        gathered.take(&read(&file(&here)).unwrap()).unwrap();
         gathered.gaps()
     };
     let gap = |from, to| Gap {
@@ -276,4 +307,63 @@ fn an_erased_customer_leaves_a_pseudonym_and_every_finding() {
             && log.0.replace('-', "").ends_with(&name["customer-".len()..])
     );
     assert_ne!(name, pseudonym(&RandomJob::of(22).entries[0].log));
+}
+
+/// The same logs and the same refusals, whether a file is read whole or in slices of any length.
+#[test]
+fn a_file_in_slices_is_the_file_read_whole() {
+    let (one, two) = (RandomJob::of(1).records(), RandomJob::of(2).records());
+    let whole = one_file(&[&file(&one), &file(&two)]);
+    let sliced = |text: &str, slice: usize| -> Result<Vec<IncomingLog>, ImportError> {
+        let (first, rest) = text.as_bytes().split_at(120.min(text.len()));
+        let mut sliced = Sliced::begin(first).unwrap();
+        let mut logs = Vec::new();
+        for slice in rest.chunks(slice) {
+            sliced.push(slice);
+            while let Some(log) = in_one_go(sliced.next(&InOneGo))? {
+                logs.push(log);
+            }
+        }
+        sliced.end()?;
+        assert!(!sliced.has_one_twice());
+        // Once the digests are known to hold, the entries alone are read the same.
+        let mut again = sliced.again(text.as_bytes()).unwrap();
+        for log in &logs {
+            assert_eq!(in_one_go(again.next(&InOneGo)).unwrap().as_ref(), Some(log));
+        }
+        Ok(logs)
+    };
+    let laid_out = whole
+        .replace("\n", "\n\n")
+        .replace(r#","what""#, r#" , "what""#);
+    for text in [&whole, &laid_out] {
+        let logs = read(text).unwrap().logs;
+        assert_eq!(logs.len(), 2);
+        for slice in [1_000, 4_096, text.len()] {
+            assert_eq!(sliced(text, slice), Ok(logs.clone()));
+        }
+    }
+    let edited = whole.replacen("Nobody At All", "Nobody Else", 1);
+    assert_eq!(sliced(&edited, 4_096), Err(read(&edited).unwrap_err()));
+    let cut = &whole[..whole.len() - 30];
+    assert_eq!(sliced(cut, 4_096), Err(read(cut).unwrap_err()));
+    let foreign = whole.replacen("hubslate", "somebody", 1);
+    assert!(Sliced::begin(foreign.as_bytes()).is_none());
+}
+
+/// Whatever came of it before it was seen to be bad.
+#[test]
+fn nothing_of_a_refused_file_counts() {
+    let mut gathered = gathering(NO_ROOM);
+    gathered
+        .take_log(&read(&RandomJob::of(1).file()).unwrap().logs[0])
+        .unwrap();
+    gathered.refuse();
+    gathered
+        .take(&read(&RandomJob::of(2).file()).unwrap())
+        .unwrap();
+    let all = unions(&mut gathered);
+    assert_eq!(all.len(), 1);
+    assert_eq!(all[0].records, RandomJob::of(2).records());
+    assert_eq!(gathered.gaps(), []);
 }

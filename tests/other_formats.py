@@ -1,6 +1,6 @@
-"""What other programs read in the calendar and in the lines, as JSON on one line.
+"""What other programs read in the calendar and in the table, as JSON on one line.
 
-    python tests/other_formats.py FOLDER      with due.ics, jobs.csv and entries.jsonl in it
+    python tests/other_formats.py FOLDER      with due.ics and jobs.csv in it
 
 A job.zip in the folder is read too, and packed anew as stored.zip and deflated.zip.
 """
@@ -8,15 +8,11 @@ A job.zip in the folder is read too, and packed anew as stored.zip and deflated.
 import csv
 import hashlib
 import json
-import os
 import sys
 import zipfile
 from pathlib import Path
 
-import duckdb
 from icalendar import Calendar
-
-HERE = Path(__file__).parent
 
 
 def events(path):
@@ -28,16 +24,6 @@ def events(path):
             "stamp": event.decoded("DTSTAMP").isoformat(), "summary": str(event["SUMMARY"]),
             "description": str(event["DESCRIPTION"]), "alarm_s": alarm.decoded("TRIGGER").total_seconds(),
         }
-
-
-def answers(folder):
-    """The rows of every question of warehouse.sql, in its order."""
-    os.chdir(folder)
-    database = duckdb.connect()
-    for statement in database.extract_statements((HERE / "warehouse.sql").read_text()):
-        rows = database.execute(statement).fetchall()
-        if statement.type == duckdb.StatementType.SELECT:
-            yield [[str(cell) for cell in row] for row in rows]
 
 
 def pieces(folder):
@@ -57,7 +43,7 @@ def pieces(folder):
 def main(folder):
     with open(folder / "jobs.csv", encoding="utf-8", newline="") as file:
         table = list(csv.DictReader(file))
-    print(json.dumps({"events": list(events(folder / "due.ics")), "table": table, "answers": list(answers(folder)),
+    print(json.dumps({"events": list(events(folder / "due.ics")), "table": table,
                       "zip": pieces(folder)}))
 
 

@@ -37,6 +37,8 @@ pub enum Make {
     Invoices,
     /// Lines.
     Lines,
+    /// The same in typed columns, a folder a shop and month.
+    Parquet,
 }
 
 /// Why a command line is not understood.
@@ -48,6 +50,8 @@ pub enum OrderError {
     NoFile,
     /// No file to write to is named.
     NoOut,
+    /// This program was built without typed columns.
+    NoParquet,
     /// The file to write to is one of those that are read.
     OutIsIn(PathBuf),
 }
@@ -59,6 +63,7 @@ impl std::fmt::Display for OrderError {
             Self::Unknown(word) => say(Verified::NotUnderstood(word)),
             Self::NoFile => say(Verified::NoFile),
             Self::NoOut => say(Verified::NoOut),
+            Self::NoParquet => say(Verified::NoParquet),
             Self::OutIsIn(path) => say(Verified::OutIsIn(&path.display().to_string())),
         }
     }
@@ -69,6 +74,7 @@ struct Words {
     plain: Vec<OsString>,
     out: Option<PathBuf>,
     also: Option<Vec<Besides>>,
+    parquet: bool,
     json: bool,
     help: bool,
 }
@@ -96,6 +102,7 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, OrderErr
         "calendar" => Some(Make::Calendar),
         "table" => Some(Make::Table),
         "invoices" => Some(Make::Invoices),
+        "lines" if words.parquet => Some(Make::Parquet),
         "lines" => Some(Make::Lines),
         _ => return Err(OrderError::Unknown(word)),
     };
@@ -105,6 +112,12 @@ pub fn read(arguments: impl Iterator<Item = OsString>) -> Result<Order, OrderErr
     }
     if words.also.is_some() && !matches!(make, Some(Make::Erased(..))) {
         return Err(OrderError::Unknown("--also".to_owned()));
+    }
+    if words.parquet && make != Some(Make::Parquet) {
+        return Err(OrderError::Unknown("--parquet".to_owned()));
+    }
+    if words.parquet && !cfg!(feature = "parquet") {
+        return Err(OrderError::NoParquet);
     }
     match (make, words.out) {
         (None, None) => Ok(Order::Verify { files, json }),
@@ -133,6 +146,11 @@ fn words(mut arguments: impl Iterator<Item = OsString>) -> Result<Words, OrderEr
                         .map(PathBuf::from)
                         .ok_or(OrderError::NoOut)?,
                 );
+            }
+            Some("--parquet") => {
+                words.parquet = true;
+                let folder = arguments.next().map(PathBuf::from);
+                words.out = Some(folder.ok_or(OrderError::NoOut)?);
             }
             Some("--also") => words.also = Some(besides(arguments.next())?),
             // What follows are files, whatever they are called.
@@ -220,6 +238,18 @@ mod tests {
         assert_eq!(read_line("erase 019c -o b"), Err(OrderError::NoFile));
         assert_eq!(read_line("merge a"), Err(OrderError::NoOut));
         assert_eq!(read_line("merge a -o"), Err(OrderError::NoOut));
+        assert_eq!(read_line("merge a --parquet b"), unknown("--parquet"));
+        assert_eq!(read_line("lines a --parquet"), Err(OrderError::NoOut));
+        let typed = match cfg!(feature = "parquet") {
+            true => Ok(Order::Make {
+                make: Make::Parquet,
+                files: paths(&["a"]),
+                out: PathBuf::from("b"),
+                json: false,
+            }),
+            false => Err(OrderError::NoParquet),
+        };
+        assert_eq!(read_line("lines a --parquet b"), typed);
         let over = Err(OrderError::OutIsIn(PathBuf::from("a")));
         assert_eq!(read_line("merge a -o a"), over);
     }

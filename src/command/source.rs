@@ -27,6 +27,11 @@ pub fn read(path: &Path) -> Result<Source, String> {
 }
 
 impl Source {
+    /// Where a piece of it begins.
+    pub fn place_of(&self, piece: &[u8]) -> usize {
+        piece.as_ptr().addr() - self.0.as_ptr().addr()
+    }
+
     /// The job's file and, from a zip, how its pictures stand to what the job names.
     pub fn content(&self) -> Result<Content<'_>, String> {
         if !bundle::is_zip(&self.0) {

@@ -4,6 +4,8 @@
 //! is held against the digest that the record names; names in a zip are trusted for nothing.
 
 use std::io::Write;
+#[cfg(not(target_arch = "wasm32"))]
+use std::io::{self, Read};
 
 use rawzip::{CompressionMethod, DataDescriptorOutput, ZipArchive, ZipArchiveWriter};
 
@@ -124,6 +126,50 @@ pub fn write(job: &str, text: &str, saved: &[(Wanted, Vec<u8>)]) -> Result<Vec<u
     zip.finish().map_err(|_| BundleError::NotWritten)
 }
 
+/// The same of a file of any length, with the bytes beside it one after the other.
+///
+/// # Errors
+/// What the disk refused.
+#[cfg(not(target_arch = "wasm32"))]
+pub fn write_to(
+    out: impl Write,
+    job: &str,
+    text: &mut impl Read,
+    saved: impl Iterator<Item = io::Result<(Wanted, Vec<u8>)>>,
+) -> io::Result<()> {
+    let mut zip = ZipArchiveWriter::new(out);
+    pour(&mut zip, job, text)?;
+    for one in saved {
+        let (wanted, bytes) = one?;
+        pour(&mut zip, &name(&wanted), &mut bytes.as_slice())?;
+    }
+    zip.finish().map_err(io::Error::other)?.flush()
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn pour(
+    zip: &mut ZipArchiveWriter<impl Write>,
+    name: &str,
+    from: &mut impl Read,
+) -> io::Result<()> {
+    const PIECE: usize = 64 << 10;
+    let (mut entry, _) = zip.new_file(name).start().map_err(io::Error::other)?;
+    let (mut sum, mut size, mut piece) = (u32::MAX, 0, vec![0; PIECE]);
+    loop {
+        let read = from.read(&mut piece)?;
+        let bytes = piece.get(..read).unwrap_or_default();
+        if bytes.is_empty() {
+            break;
+        }
+        entry.write_all(bytes)?;
+        sum = more_crc32(sum, bytes);
+        size += read as u64;
+    }
+    let descriptor = DataDescriptorOutput::new(!sum, size);
+    entry.finish(descriptor).map_err(io::Error::other)?;
+    Ok(())
+}
+
 fn store(zip: &mut ZipArchiveWriter<Vec<u8>>, name: &str, bytes: &[u8]) -> Result<(), BundleError> {
     let broken = |_| BundleError::NotWritten;
     let (mut entry, _) = zip.new_file(name).start().map_err(broken)?;
@@ -142,9 +188,13 @@ fn store(zip: &mut ZipArchiveWriter<Vec<u8>>, name: &str, bytes: &[u8]) -> Resul
 /// # Source
 /// CRC-32, APPNOTE.TXT of the format, 4.4.7.
 fn crc32(bytes: &[u8]) -> u32 {
+    !more_crc32(u32::MAX, bytes)
+}
+
+fn more_crc32(before: u32, bytes: &[u8]) -> u32 {
     let half = |sum: u32| (sum >> 4) ^ HALVES.get(sum as usize % 16).copied().unwrap_or(0);
     let sum = |sum, byte: &u8| half(half(sum ^ u32::from(*byte)));
-    !bytes.iter().fold(u32::MAX, sum)
+    bytes.iter().fold(before, sum)
 }
 
 /// What each half of a byte leaves, after its four steps over the polynomial.

@@ -25,10 +25,15 @@ pub fn calendar<'a>(
     format: Format,
     jobs: impl IntoIterator<Item = &'a JobState>,
 ) -> Option<String> {
-    let events: Vec<String> = jobs
-        .into_iter()
-        .flat_map(|sheet| events(lang, format, sheet))
-        .collect();
+    let jobs = jobs.into_iter();
+    of_events(
+        lang,
+        jobs.flat_map(|sheet| events(lang, format, sheet)).collect(),
+    )
+}
+
+/// The calendar of these events; `None` if there is none.
+pub fn of_events(lang: Lang, events: Vec<String>) -> Option<String> {
     if events.is_empty() {
         return None;
     }
@@ -46,7 +51,7 @@ pub fn calendar<'a>(
 }
 
 /// The lines of what is due in one job and not yet done.
-fn events(lang: Lang, format: Format, sheet: &JobState) -> Vec<String> {
+pub fn events(lang: Lang, format: Format, sheet: &JobState) -> Vec<String> {
     let retorque = || {
         sheet.reply(StepKey::once(Step::RetorqueDone)).is_none() && retorque_to_do(sheet).is_some()
     };

@@ -67,6 +67,8 @@ pub(super) struct Envelope {
 pub(super) struct StoredLog {
     pub(super) kind: String,
     pub(super) id: String,
+    /// The shop whose device made the file, so that those of a chain can be told apart.
+    pub(super) shop: Option<String>,
     pub(super) digest: String,
     /// By RFC 8785, so that any program can check it; the first files of version 1 lack it.
     pub(super) canonical: Option<String>,
@@ -85,6 +87,7 @@ form!(Envelope {
 form!(StoredLog {
     kind,
     id,
+    shop,
     digest,
     canonical,
     entries

@@ -8,6 +8,8 @@ use crate::exchange::json::{parse, quoted};
 use crate::exchange::pieces::{CalledOff, InOneGo, Pieces, Waits, in_one_go};
 use crate::job::entry::LogId;
 use crate::sorted::Sorted;
+#[cfg(not(target_arch = "wasm32"))]
+use std::io;
 
 /// Why a file cannot be made.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -50,49 +52,121 @@ pub type Log = (LogKind, LogId, Vec<String>);
 /// # Errors
 /// [`ExportError::NotAnEntry`] for a text without an id.
 pub fn export(logs: &[Log]) -> Result<String, ExportError> {
-    in_one_go(export_in_pieces(logs, &InOneGo))
+    export_of(None, logs)
+}
+
+/// The same by the device of a shop.
+///
+/// # Errors
+/// As [`export`].
+pub fn export_of(shop: Option<&str>, logs: &[Log]) -> Result<String, ExportError> {
+    in_one_go(export_in_pieces(shop, logs, &InOneGo))
 }
 
 /// The same in pieces, so that a long file can be called off.
 ///
 /// # Errors
 /// As [`export`], and [`ExportError::CalledOff`].
-pub async fn export_in_pieces(logs: &[Log], waits: &impl Waits) -> Result<String, ExportError> {
+pub async fn export_in_pieces(
+    shop: Option<&str>,
+    logs: &[Log],
+    waits: &impl Waits,
+) -> Result<String, ExportError> {
     let entries = logs.iter().map(|(_, _, texts)| texts.len());
     let mut pieces = Pieces::of(entries.sum(), waits);
     let mut all = Vec::with_capacity(logs.len());
     for (kind, id, texts) in logs {
-        all.push(stored(*kind, id, texts, &mut pieces).await?);
+        let log = stored(*kind, id, texts, &mut pieces).await?;
+        let shop = shop.map(str::to_owned);
+        all.push(StoredLog { shop, ..log });
     }
     Ok(text(&all))
 }
 
 /// The text of a file: lines of one entry each, so that a person who opens it can read it.
 fn text(logs: &[StoredLog]) -> String {
-    let mut text = format!(
-        "{{\n  \"format\": {},\n  \"version\": {VERSION},\n  \"made_by\": {},\n  \"logs\": ",
+    let mut text = head();
+    for (place, log) in logs.iter().enumerate() {
+        text.push_str(&next(place == 0, log));
+    }
+    text + tail(!logs.is_empty())
+}
+
+/// What stands before the logs.
+fn head() -> String {
+    format!(
+        "{{\n  \"format\": {},\n  \"version\": {VERSION},\n  \"made_by\": {},\n  \"logs\": [",
         quoted(FORMAT),
         quoted(MADE_BY)
-    );
-    lines(&mut text, "  ", logs, |text, log| {
-        text.push('{');
-        let canonical = log.canonical.as_ref().map(|it| ("canonical", it));
-        let fields = [
-            ("kind", &log.kind),
-            ("id", &log.id),
-            ("digest", &log.digest),
-        ];
-        for (name, value) in fields.into_iter().chain(canonical) {
+    )
+}
+
+/// What stands behind them.
+const fn tail(any: bool) -> &'static str {
+    if any { "\n  ]\n}\n" } else { "]\n}\n" }
+}
+
+/// One log on its lines, behind those before it.
+fn next(is_first: bool, log: &StoredLog) -> String {
+    let mut text = if is_first { "\n    {" } else { ",\n    {" }.to_owned();
+    let fields = [
+        ("kind", Some(&log.kind)),
+        ("id", Some(&log.id)),
+        ("shop", log.shop.as_ref()),
+        ("digest", Some(&log.digest)),
+        ("canonical", log.canonical.as_ref()),
+    ];
+    for (name, value) in fields {
+        if let Some(value) = value {
             text.push_str(&format!("\n      \"{name}\": {},", quoted(value)));
         }
-        text.push_str("\n      \"entries\": ");
-        lines(text, "      ", &log.entries, |text, Raw(entry)| {
-            text.push_str(entry);
-        });
-        text.push_str("\n    }");
+    }
+    text.push_str("\n      \"entries\": ");
+    lines(&mut text, "      ", &log.entries, |text, Raw(entry)| {
+        text.push_str(entry);
     });
-    text.push_str("\n}\n");
-    text
+    text + "\n    }"
+}
+
+/// A file that is written log by log.
+#[cfg(not(target_arch = "wasm32"))]
+pub struct FileWriter<W> {
+    out: W,
+    any: bool,
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+impl<W: io::Write> FileWriter<W> {
+    /// Writes what stands before the logs.
+    ///
+    /// # Errors
+    /// What the disk refused.
+    pub fn begin(mut out: W) -> io::Result<Self> {
+        out.write_all(head().as_bytes())?;
+        Ok(Self { out, any: false })
+    }
+
+    /// Writes one log, as [`export`] does; `shop` is that of its file.
+    ///
+    /// # Errors
+    /// What the disk refused, or a text that is no entry.
+    pub fn add(&mut self, (kind, id, texts): &Log, shop: Option<&str>) -> io::Result<()> {
+        let log = in_one_go(stored(*kind, id, texts, &mut Pieces::of(0, &InOneGo)));
+        let log = log.map_err(|error| io::Error::other(error.to_string()))?;
+        let shop = shop.map(str::to_owned);
+        let text = next(!self.any, &StoredLog { shop, ..log });
+        self.any = true;
+        self.out.write_all(text.as_bytes())
+    }
+
+    /// Writes what stands behind them, and gives the writer back.
+    ///
+    /// # Errors
+    /// What the disk refused.
+    pub fn end(mut self) -> io::Result<W> {
+        self.out.write_all(tail(self.any).as_bytes())?;
+        Ok(self.out)
+    }
 }
 
 /// A list, each of it on a line of its own.
@@ -146,6 +220,7 @@ pub(super) async fn stored(
     Ok(StoredLog {
         kind: kind.code().to_owned(),
         id: id.0.clone(),
+        shop: None,
         digest: digest_of(digests),
         canonical: canonical.map(digest_of),
         entries: entries

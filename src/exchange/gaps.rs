@@ -53,7 +53,7 @@ pub fn runs<'a>(entries: impl IntoIterator<Item = &'a Entry>) -> Vec<Run> {
 }
 
 /// Runs that touch or overlap become one.
-fn joined(mut all: Vec<Run>) -> Vec<Run> {
+pub(super) fn joined(mut all: Vec<Run>) -> Vec<Run> {
     all.order();
     let mut joined: Vec<Run> = Vec::new();
     for run in all {

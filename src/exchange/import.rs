@@ -11,11 +11,13 @@ use crate::job::entry::{Entry, LogId};
 use crate::text::Say;
 
 mod log;
+mod sliced;
 
-use log::log;
 pub(super) use log::record;
 #[cfg(not(target_arch = "wasm32"))]
 pub(super) use log::{Came, texts};
+use log::{Sure, log};
+pub use sliced::{Far, Sliced};
 
 /// How many joins the entries of a log may have: at each entry that saw more than its own phone's
 /// last one, the phones that it knows of. A hundred phones that meet daily need years for as many.
@@ -106,6 +108,8 @@ pub struct IncomingLog {
     pub kind: LogKind,
     /// Its identity.
     pub id: LogId,
+    /// The shop whose file it came in, if that has an identity.
+    pub shop: Option<String>,
     /// Its entries byte for byte, unknown kinds among them.
     pub records: Vec<SavedText>,
     /// The same entries as they are understood, in the same order.
@@ -180,7 +184,7 @@ pub async fn read_in_pieces(text: &str, waits: &impl Waits) -> Result<Incoming, 
     let mut pieces = Pieces::of(2 * entries.sum::<usize>(), waits);
     let mut logs = Vec::with_capacity(envelope.logs.len());
     for stored in &envelope.logs {
-        logs.push(log(stored, &mut pieces).await?);
+        logs.push(log(stored, Sure::No, &mut pieces).await?);
     }
     if let Some(log) = conflict(&logs) {
         return Err(ImportError::Conflict { log });

@@ -26,10 +26,13 @@ pub mod job_list;
 pub(crate) mod json;
 pub mod merge;
 pub mod paper;
+#[cfg(all(feature = "parquet", not(target_arch = "wasm32")))]
+pub mod parquet;
 pub mod pieces;
 pub mod reach;
 pub mod rescue;
 pub mod shop_lists;
+mod slices;
 pub mod stock;
 pub mod summary;
 pub mod sums;
@@ -44,7 +47,9 @@ pub mod wire;
 pub use book::export_book;
 pub use canonical::canonical_digest;
 pub use envelope::{LogKind, SavedText, digest, entry_digest, sha256_hex};
-pub use export::{ExportError, export, export_in_pieces};
-pub use import::{EntryError, ImportError, Incoming, IncomingLog, read, read_in_pieces};
+pub use export::{ExportError, export, export_in_pieces, export_of};
+pub use import::{
+    EntryError, Far, ImportError, Incoming, IncomingLog, Sliced, read, read_in_pieces,
+};
 pub use merge::{Merge, merge};
 pub use rescue::Rescue;

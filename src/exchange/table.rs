@@ -3,16 +3,19 @@
 //! The heads and the words are the stable codes of the files, so that a formula keeps working
 //! whatever language the app speaks; lengths are in millimetres, amounts in whole currency units.
 
+use std::io;
+
 use crate::exchange::canonical::canonical_entry;
 use crate::exchange::csv::harmless;
 use crate::exchange::envelope::{SavedText, digest};
 use crate::exchange::erase::pseudonym;
-use crate::exchange::wire::decode;
+use crate::exchange::json::quoted;
+use crate::exchange::wire::{decode, kind};
 use crate::job::entry::{DueKind, Event, LogId, Money, PersonField, Scope, VehicleField};
 use crate::job::judge::{self, Measured};
 use crate::job::sets;
 use crate::job::{JobState, Key, fold};
-use crate::map::OrderedSet;
+use crate::map::{OrderedMap, OrderedSet};
 use crate::report::stamp;
 use crate::trade::money::{minor_digits, plain};
 use crate::trade::vehicle::Corner;
@@ -170,21 +173,105 @@ pub(super) fn written(
     heads: &[&str],
     rows: impl Iterator<Item = Vec<String>>,
 ) -> Result<String, ::csv::Error> {
-    let ends = ::csv::Terminator::CRLF;
-    let mut out = ::csv::WriterBuilder::new()
-        .terminator(ends)
-        .from_writer(Vec::new());
-    out.write_record(heads)?;
+    let mut out = Rows::under(heads, Vec::new())?;
     for row in rows {
-        out.write_record(row)?;
+        out.add(&row)?;
     }
-    out.flush()?;
-    let bytes = out.into_inner().unwrap_or_default();
-    Ok(String::from_utf8(bytes).unwrap_or_default())
+    Ok(String::from_utf8(out.end()?).unwrap_or_default())
 }
 
-/// Entries, one JSON object a line, each as its canonical text.
-pub fn lines<'a>(records: impl IntoIterator<Item = &'a SavedText>) -> String {
-    let texts = records.into_iter().filter_map(|r| canonical_entry(&r.text));
-    texts.map(|text| text + "\n").collect()
+/// A table that is written row by row (RFC 4180).
+pub struct Rows<W: io::Write>(::csv::Writer<W>);
+
+impl<W: io::Write> Rows<W> {
+    /// Writes the heads.
+    ///
+    /// # Errors
+    /// What the disk refused.
+    pub fn under(heads: &[&str], out: W) -> Result<Self, ::csv::Error> {
+        let ends = ::csv::Terminator::CRLF;
+        let mut out = ::csv::WriterBuilder::new()
+            .terminator(ends)
+            .from_writer(out);
+        out.write_record(heads)?;
+        Ok(Self(out))
+    }
+
+    /// Writes a row.
+    ///
+    /// # Errors
+    /// What the disk refused.
+    pub fn add(&mut self, row: &[String]) -> Result<(), ::csv::Error> {
+        self.0.write_record(row)
+    }
+
+    /// Gives the writer back.
+    ///
+    /// # Errors
+    /// What the disk refused.
+    pub fn end(mut self) -> Result<W, ::csv::Error> {
+        self.0.flush()?;
+        let out = self.0.into_inner();
+        out.map_err(|error| io::Error::other(error.to_string()).into())
+    }
+}
+
+/// An entry as a warehouse takes it: with what only its whole log tells.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Line<'a> {
+    /// The entry, byte for byte.
+    pub text: &'a str,
+    /// What it is, by its stable code.
+    pub kind: String,
+    /// Its place in its log: after all that it saw, ties by id. What cannot be read comes last.
+    pub place: usize,
+    /// Whether it holds: it was read and was not struck.
+    pub counts: bool,
+    /// The day it was noted on the clock of the phone, `YYYY-MM-DD`.
+    pub day: Option<String>,
+}
+
+/// The entries of a log in their order.
+pub fn lines(records: &[SavedText]) -> Vec<Line<'_>> {
+    let texts = records.iter().map(|it| (it.id.as_str(), it.text.as_str()));
+    let mut texts: OrderedMap<&str, &str> = OrderedMap::from_iter(texts);
+    let sheet = fold(records.iter().filter_map(|it| decode(&it.text).ok()));
+    let mut lines = Vec::with_capacity(records.len());
+    for (entry, struck) in sheet.with_struck() {
+        if let Some(text) = texts.remove(entry.id.0.as_str()) {
+            lines.push(Line {
+                text,
+                kind: kind(text),
+                place: lines.len(),
+                counts: !struck,
+                day: entry.at.day().map(|day| day.to_string()),
+            });
+        }
+    }
+    for (_, text) in texts {
+        lines.push(Line {
+            text,
+            kind: kind(text),
+            place: lines.len(),
+            counts: false,
+            day: None,
+        });
+    }
+    lines
+}
+
+impl Line<'_> {
+    /// It as one JSON object, canonical, with these facts beside those of the entry; nothing for what
+    /// is no JSON.
+    pub fn to_text(&self, shop: Option<&str>) -> Option<String> {
+        let fields = self.text.trim_start().strip_prefix('{')?;
+        let Self { place, counts, .. } = self;
+        let or_null = |text: Option<&str>| text.map_or_else(|| "null".to_owned(), quoted);
+        let (shop, day) = (or_null(shop), or_null(self.day.as_deref()));
+        let kind = quoted(&self.kind);
+        let line = format!(
+            "{{\"counts\":{counts},\"day\":{day},\"kind\":{kind},\"place\":{place},\"shop\":{shop},{fields}"
+        );
+        canonical_entry(&line).or_else(|| canonical_entry(self.text))
+    }
 }

@@ -101,6 +101,21 @@ pub async fn read_bytes(file: &File) -> Result<Vec<u8>, FileError> {
     js::bytes_of(file).await.map_err(|_| FileError::NotRead)
 }
 
+/// How many bytes a file has.
+pub fn size(file: &File) -> u64 {
+    file.size() as u64
+}
+
+/// Its bytes from one place to another, as far as it has them.
+///
+/// # Errors
+/// [`FileError::NotRead`], also where the file was changed since it was picked.
+pub async fn read_slice(file: &File, from: u64, to: u64) -> Result<Vec<u8>, FileError> {
+    let slice = file.slice_with_f64_and_f64(from as f64, to as f64);
+    let slice = slice.map_err(|_| FileError::NotRead)?;
+    js::bytes_of(&slice).await.map_err(|_| FileError::NotRead)
+}
+
 /// Opens the browser's print dialog.
 ///
 /// # Errors

@@ -52,6 +52,7 @@ hubslate calendar FILES… -o OUT          what is due, as a calendar file (.ics
 hubslate table FILES… -o OUT             one row a job, for a spreadsheet (.csv)
 hubslate invoices FILES… -o OUT          invoices, credit notes and accounts, for the books (.csv)
 hubslate lines FILES… -o OUT             one entry a line, for a data warehouse (.jsonl)
+hubslate lines FILES… --parquet DIR      the same in typed columns, a folder a shop and month
 
 One line a file; a bad file never stops the rest. JOB is the id of a job or how it begins.
 Ends with 0 if all is well, with 1 if a file differs or is refused, with 2 if nothing was done:

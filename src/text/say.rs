@@ -217,6 +217,10 @@ sentences! {
             ImportEdited =>
                 "The file was changed after it was made: its digest differs. Nothing was changed.",
             ImportCalledOff => "Stopped. Nothing was changed.",
+            ImportRestStopped =>
+                "Stopped. The jobs that came in are whole. Import the file again for the rest.",
+            ImportRestRefused =>
+                "The rest of the file could not be saved. The jobs that came in are whole. Import it again for the rest.",
             ImportTooLong => "With this file a job would be too long to read. Nothing was changed.",
             JobNotRead => "This job could not be read.",
             JobTooLong => "This job was not read: it is too long.",

@@ -109,6 +109,9 @@ templates! {
         ),
         NotUnderstood(word: &'a str) => format!("`{word}` is not understood"),
         NoFile => "no file is named",
+        NoParquet =>
+            "this program was built without Parquet: run it as `cargo run --release --features parquet --bin hubslate --`",
+        IsThere => "it is there already; name a folder that is not",
         NoOut => "no file to write to is named: add `-o OUT`",
         OutIsIn(path: &'a str) => format!("{path} is read and would be written over"),
         NothingDue => "nothing is due in these files",

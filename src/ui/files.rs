@@ -8,7 +8,7 @@ use crate::exchange::book::kind_in_a_file;
 use crate::exchange::bundle::{self, BundleError, Opened, Wanted};
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::wire::decode;
-use crate::exchange::{self, ExportError, Rescue, SavedText};
+use crate::exchange::{self, ExportError, Far, Incoming, Rescue, SavedText};
 use crate::job::entry::{Entry, LogId};
 use crate::job::spec_diff::BookNews;
 use crate::map::OrderedSet;
@@ -19,9 +19,11 @@ use crate::slate;
 use crate::text::Say;
 use crate::trade::wheel_end::StepKey;
 use crate::ui::shelf::BrowserStore;
+use crate::ui::state::App;
 
 mod eases;
 mod plan;
+mod slices;
 
 use crate::ui::sweep::drop_orphans;
 use crate::ui::work::Work;
@@ -59,6 +61,8 @@ pub enum Outcome {
         rescue: Option<Rescue>,
         /// Whether the storage refused a part of it after the first was written.
         unfinished: bool,
+        /// Why the rest of a long file did not come in; what came is whole, job by job.
+        rest: Option<Say>,
     },
     /// It would make open jobs read safer; nothing was changed, and it is asked whether it is to.
     Eases(File, Vec<Eases>),
@@ -66,6 +70,59 @@ pub enum Outcome {
     Refused(Say),
     /// It is a zip that is packed in a way that cannot be read here; nothing was changed.
     NotUnpacked,
+}
+
+impl Outcome {
+    /// Both parts of one file, taken one after the other.
+    fn and(mut self, more: Self) -> Self {
+        if let (
+            Self::Taken {
+                jobs,
+                book,
+                entries,
+                new,
+                aside,
+                edited,
+                emptied,
+                logs,
+                shop,
+                no_photo,
+                unfinished,
+                ..
+            },
+            Self::Taken {
+                jobs: more_jobs,
+                book: more_book,
+                entries: more_entries,
+                new: more_new,
+                aside: more_aside,
+                edited: more_edited,
+                emptied: more_emptied,
+                logs: more_logs,
+                shop: more_shop,
+                no_photo: more_no_photo,
+                unfinished: more_unfinished,
+                ..
+            },
+        ) = (&mut self, more)
+        {
+            jobs.extend(more_jobs);
+            *book = book.and(more_book);
+            *entries += more_entries;
+            *new += more_new;
+            *aside += more_aside;
+            *edited += more_edited;
+            *emptied += more_emptied;
+            logs.extend(more_logs);
+            *shop = more_shop.or_else(|| shop.take());
+            // Each step is named once, however many jobs lack its photo.
+            let new = |step: &StepKey| !no_photo.contains(step);
+            let named: Vec<StepKey> = more_no_photo.into_iter().filter(new).collect();
+            no_photo.extend(named);
+            *unfinished |= more_unfinished;
+        }
+        self
+    }
 }
 
 /// What became of the pictures and voice notes of a zip.
@@ -83,11 +140,8 @@ pub struct Came {
 ///
 /// # Errors
 /// [`ExportError`] if a kept text is no entry.
-pub async fn exported(
-    shelf: &BrowserStore,
-    logs: &[String],
-    work: Work,
-) -> Result<String, ExportError> {
+pub async fn exported(app: App, logs: &[String]) -> Result<String, ExportError> {
+    let (shelf, work) = (&app.shelf(), app.work);
     let mut whole = Vec::new();
     for (place, log) in (1..).zip(logs) {
         let gone = |CalledOff| ExportError::CalledOff;
@@ -100,7 +154,8 @@ pub async fn exported(
         let texts = read.texts.into_values().collect();
         whole.push((kind, LogId(log.clone()), texts));
     }
-    exchange::export_in_pieces(&whole, &work).await
+    let shop = app.shop.with_untracked(|shop| shop.id.clone());
+    exchange::export_in_pieces(shop.as_deref(), &whole, &work).await
 }
 
 /// The kept texts of a log, by id; nothing of a log that is not here.
@@ -113,14 +168,9 @@ pub async fn saved_texts(shelf: &BrowserStore, log: &str) -> Vec<SavedText> {
 ///
 /// # Errors
 /// [`ExportError`], also where there is no memory for the zip.
-pub async fn bundled(
-    shelf: &BrowserStore,
-    logs: &[String],
-    name: &str,
-    work: Work,
-) -> Result<Vec<u8>, ExportError> {
-    let text = exported(shelf, logs, work).await?;
-    with_bytes(shelf, &text, name).await
+pub async fn bundled(app: App, logs: &[String], name: &str) -> Result<Vec<u8>, ExportError> {
+    let text = exported(app, logs).await?;
+    with_bytes(&app.shelf(), &text, name).await
 }
 
 /// A file's text as a zip with the pictures and voice notes that it names.
@@ -161,16 +211,15 @@ pub type Fresh = (LogId, Vec<Entry>);
 /// Reads a file and takes what it adds; a file with a fault changes nothing. Of a zip each picture
 /// is held against its digest: a wrong one is left out and named, the rest is kept.
 /// One that makes an open job read safer is taken only where that is `sure`.
-pub async fn take(
-    shelf: &BrowserStore,
-    file: &File,
-    sure: bool,
-    work: Work,
-) -> (Outcome, Vec<Fresh>) {
-    if work.is_stopped() {
+pub async fn take(app: App, file: &File, sure: bool) -> (Outcome, Vec<Fresh>) {
+    if app.work.is_stopped() {
         return (Outcome::Refused(Say::ImportCalledOff), Vec::new());
     }
-    match taken(shelf, file, sure, work).await {
+    let taken = match slices::taken(app, file, sure).await {
+        Some(taken) => taken,
+        None => taken(&app.shelf(), file, sure, app.work).await,
+    };
+    match taken {
         Ok(outcome) => outcome,
         Err(eases) => (Outcome::Eases(file.clone(), eases), Vec::new()),
     }
@@ -210,17 +259,33 @@ pub async fn take_text(
     work: Work,
 ) -> Taken {
     let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
-    let incoming = match exchange::read_in_pieces(text, &work).await {
+    let far = Far {
+        waits: &work,
+        at: None,
+    };
+    let incoming = match exchange::read_in_pieces(text, &far).await {
         Err(error) => return refused(error.say()),
         Ok(incoming) => incoming,
     };
+    take_logs(shelf, incoming, pieces, sure, &far).await
+}
+
+/// The same of logs that were read.
+async fn take_logs(
+    shelf: &BrowserStore,
+    incoming: Incoming,
+    pieces: &[(String, &[u8])],
+    sure: bool,
+    far: &Far<'_, Work>,
+) -> Taken {
+    let refused = |say| Ok((Outcome::Refused(say), Vec::new()));
     // Where the journal is denied all of it would be gone with the page.
     let Ok(journal) = shelf.journal() else {
         return refused(Say::ImportNotHere);
     };
     // Held until the entries are there that name the pictures: until then those are orphans.
     let lock = Shared::wait().await;
-    let plan = match plan(shelf, incoming, work).await {
+    let plan = match plan(shelf, incoming, far).await {
         Ok(plan) => plan,
         Err(why) => return refused(why),
     };
@@ -297,6 +362,7 @@ async fn finish(shelf: &BrowserStore, plan: Plan, bytes: Came) -> (Outcome, Vec<
         bytes,
         rescue: plan.rescue,
         unfinished,
+        rest: None,
     };
     (taken, plan.fresh)
 }

@@ -511,6 +511,7 @@ pub fn between_shop_and_van() -> Vec<Event> {
         corner: Some(FRONT_LEFT),
     };
     let shop = Shop {
+        id: Some("019c6c21-0e76-762b-b33a-0000000000aa".to_owned()),
         name: "Driveway Hubs (invented)".to_owned(),
         contact: "555 0100".to_owned(),
         currency: "USD".to_owned(),

@@ -22,11 +22,12 @@ fn shop() -> impl Strategy<Value = Shop> {
     );
     let currency = select(&["", "USD", "EUR"][..]).prop_map(str::to_owned);
     let labour = option::of(0_i64..100_000);
-    let texts = (text(), text(), text());
+    let texts = (option::of(uuid()), text(), text(), text());
     (currency, labour, texts, rules, estimate()).prop_map(
         |(currency, labour, texts, (share, retorque, keep_days), estimate)| {
-            let (warranty, name, contact) = texts;
+            let (id, warranty, name, contact) = texts;
             let mut shop = Shop {
+                id,
                 name,
                 contact,
                 currency,

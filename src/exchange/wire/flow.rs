@@ -55,6 +55,7 @@ form!(Held {
 });
 
 form!(Shop {
+    id,
     name(few),
     contact(few),
     currency,

@@ -142,6 +142,14 @@ fn body(v: u32, what: &Json<'_>) -> Result<Event, WireError> {
     }
 }
 
+/// The tag of an entry's body, as far as the text is an entry.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) fn kind(text: &str) -> String {
+    let json = parse(text).ok();
+    let what = json.as_ref().and_then(|json| json.find("what").ok()?);
+    what.map(kind_of).unwrap_or_default()
+}
+
 /// The tag of a body, the first by name where it has several; an empty text if it has none.
 fn kind_of(what: &Json<'_>) -> String {
     let members = what.map().unwrap_or_default().iter();

@@ -7,6 +7,9 @@ use crate::units::{DistanceUnit, Typed};
 /// The shop's settings; what is not set leaves a van with its own.
 #[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct Shop {
+    /// Its identity, a UUID that is made with its first settings: the files of a chain's shops are told
+    /// apart by it.
+    pub id: Option<String>,
     /// The shop's name; empty if it is not set.
     pub name: String,
     /// How customers reach the shop; empty if it is not set.

@@ -15,7 +15,6 @@ use crate::platform::record::{Aside, Record, StoreError};
 use crate::slate;
 use crate::text::Say;
 use crate::ui::shelf::{BrowserStore, record};
-use crate::ui::work::Work;
 
 /// What a file changes on this phone.
 #[derive(Default)]
@@ -40,7 +39,7 @@ pub(super) struct Plan {
 pub(super) async fn plan(
     shelf: &BrowserStore,
     incoming: Incoming,
-    work: Work,
+    waits: &impl Waits,
 ) -> Result<Plan, Say> {
     let all = incoming.logs.len();
     let senders = senders(&incoming.logs);
@@ -52,7 +51,7 @@ pub(super) async fn plan(
     };
     for (place, log) in incoming.logs.into_iter().enumerate() {
         let gone = |CalledOff| Say::ImportCalledOff;
-        work.between(place, all).await.map_err(gone)?;
+        waits.between(place, all).await.map_err(gone)?;
         let refused = |problem| not_saved(&problem);
         if log.kind == LogKind::SpecLibrary {
             plan.book = plan.book.and(news(shelf, &log).await.map_err(refused)?);

@@ -121,7 +121,7 @@ fn take_all(intake: Intake, files: Vec<File>, sure: bool) {
                 .try_update(|progress| progress.done += std::mem::take(done));
         };
         for file in files {
-            let (outcome, fresh) = take(&app.shelf(), &file, sure, app.work).await;
+            let (outcome, fresh) = take(app, &file, sure).await;
             if let Outcome::Taken {
                 jobs, shop, logs, ..
             } = &outcome
@@ -220,6 +220,10 @@ fn word(lang: Lang, outcome: &Outcome) -> &'static str {
         Outcome::Refused(Say::ImportCalledOff) => Ledger::Stopped,
         Outcome::Refused(_) | Outcome::NotUnpacked => Ledger::Refused,
         Outcome::Eases(..) => Ledger::Asks,
+        Outcome::Taken {
+            rest: Some(Say::ImportRestStopped),
+            ..
+        } => Ledger::Stopped,
         Outcome::Taken { new: 0, .. } => Ledger::NothingNew,
         Outcome::Taken { .. } => Ledger::CameIn,
     };
@@ -250,7 +254,9 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
         }
         _ => None,
     };
-    let links = jobs.into_iter().map(|job| {
+    let more = jobs.len().checked_sub(MOST_NAMED).filter(|more| *more > 0);
+    let more = more.map(|more| view! { <p>{text::more_rows(lang, more)}</p> });
+    let links = jobs.into_iter().take(MOST_NAMED).map(|job| {
         link(
             Look::Plain,
             text::say(lang, Say::OpenJob),
@@ -267,7 +273,7 @@ fn row(intake: Intake, (name, outcome): &(String, Outcome)) -> Node {
         <li class="import__outcome">
             <b>{name.clone()} {": "} {word(lang, outcome)}</b>
             {sentences.into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
-            {anyway} {links} {book}
+            {anyway} {links} {more} {book}
         </li>
     }
 }
@@ -295,12 +301,14 @@ fn taken(lang: Lang, outcome: &Outcome) -> Vec<String> {
         emptied,
         rescue,
         unfinished,
+        rest,
         ..
     } = outcome
     else {
         return Vec::new();
     };
     let mut sentences = vec![text::imported(lang, *entries, *new)];
+    sentences.extend(rest.map(|rest| text::say(lang, rest).to_owned()));
     if *unfinished {
         sentences.push(text::say(lang, Say::ImportUnfinished).to_owned());
     }

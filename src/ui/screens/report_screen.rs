@@ -109,7 +109,7 @@ pub fn save_with(app: App, logs: Vec<String>, stem: String) {
     spawn_local(async move {
         let file = format!("{stem}.json");
         app.work.begin();
-        let made = bundled(&app.shelf(), &logs, &file, app.work).await;
+        let made = bundled(app, &logs, &file).await;
         app.work.end();
         if app.work.is_stopped() {
             return;
@@ -180,7 +180,7 @@ pub fn export_logs(app: App, logs: Vec<String>, photos: bool) {
 pub fn save(app: App, logs: Vec<String>, name: String) {
     spawn_local(async move {
         app.work.begin();
-        let made = exported(&app.shelf(), &logs, app.work).await;
+        let made = exported(app, &logs).await;
         app.work.end();
         if app.work.is_stopped() {
             return;

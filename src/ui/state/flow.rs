@@ -11,6 +11,7 @@ use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG, held, last_by};
 use crate::job::{JobState, kit};
 use crate::map::OrderedSet;
 use crate::platform::clock;
+use crate::slate;
 use crate::trade::money::TaxRule;
 use crate::ui::files::saved_texts;
 use crate::ui::state::App;
@@ -63,7 +64,10 @@ impl App {
     }
 
     /// Notes the shop's settings, which are in force here from now on; false if they were not kept.
-    pub async fn keep_shop(self, shop: Shop) -> bool {
+    pub async fn keep_shop(self, mut shop: Shop) -> bool {
+        if shop.id.is_none() {
+            shop.id = self.pen(false).map(|pen| slate::log_id(&pen).0);
+        }
         let log = LogId(SHOP_LOG.to_owned());
         let whats = vec![Event::Shop(Box::new(shop.clone()))];
         if !self.append_to(log, whats).await {

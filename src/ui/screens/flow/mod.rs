@@ -79,16 +79,22 @@ const fn word(in_shop: bool) -> Flow {
     }
 }
 
+/// The file of these logs, by this shop.
+fn exported(app: App, logs: &[exchange::export::Log]) -> Option<String> {
+    let shop = app.shop.with_untracked(|shop| shop.id.clone());
+    exchange::export_of(shop.as_deref(), logs).ok()
+}
+
 /// Offers these logs as one file.
 fn save(app: App, logs: &[exchange::export::Log], stem: &str) {
-    let made = exchange::export(logs).ok().map(String::into_bytes);
+    let made = exported(app, logs).map(String::into_bytes);
     let name = format!("{stem}.json");
     spawn_local(report_screen::offer(app, name, "application/json", made));
 }
 
 /// Offers them as one zip with the pictures and voice notes that they name.
 fn save_with(app: App, logs: &[exchange::export::Log], stem: &str) {
-    let (text, stem) = (exchange::export(logs).ok(), stem.to_owned());
+    let (text, stem) = (exported(app, logs), stem.to_owned());
     spawn_local(async move {
         let made = match text {
             Some(text) => with_bytes(&app.shelf(), &text, &format!("{stem}.json"))
