@@ -38,9 +38,10 @@ mod swing;
 mod tip_and_drift;
 mod turn;
 
+use crate::ui::late;
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
-use crate::ui::state::app;
+use crate::ui::state::{App, app};
 use crate::ui::view::prelude::*;
 
 /// Whatever belongs to the route.
@@ -55,6 +56,19 @@ pub fn root() -> Node {
         Route::Home => home::home(app),
         Route::Unknown => home::unknown(app),
         Route::New => home::new(app),
+        Route::Job(_) => step::next(app),
+        Route::Step(_, key) => step::one(app, key),
+        Route::Where(_) => overview::wherever(app),
+        Route::Loose(_) => loose::loose(app),
+        Route::Notes(_) => notes::notes(app),
+        second => late::shown(app, second),
+    })
+    .into_node()
+}
+
+/// What belongs to a route that no first screen leads to.
+pub fn late(app: App, route: &Route) -> Node {
+    match route {
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::ShopLists => shop_lists::shop_lists(app),
@@ -65,17 +79,12 @@ pub fn root() -> Node {
         Route::Out => flow::out(app),
         Route::Shop => flow::shop(app),
         Route::Erase(_) => flow::erase(app),
-        Route::Job(_) => step::next(app),
-        Route::Step(_, key) => step::one(app, key),
-        Route::Where(_) => overview::wherever(app),
         Route::Cause(_) => cause::cause(app),
-        Route::Loose(_) => loose::loose(app),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
-        Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::recorded(app),
-    })
-    .into_node()
+        _ => Node::default(),
+    }
 }
