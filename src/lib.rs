@@ -29,3 +29,12 @@ pub mod platform;
 pub mod slate;
 
 pub mod ui;
+
+// The tests of views work whole jobs with the hands that all other tests have.
+#[cfg(test)]
+extern crate self as hubslate;
+
+#[cfg(test)]
+#[path = "../tests/support/record.rs"]
+#[allow(dead_code, reason = "each test uses a part of it")]
+mod record;

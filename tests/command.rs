@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use hubslate::exchange::verify::{Finding, Remark, verify};
-use hubslate::exchange::{ImportError, read};
+use hubslate::exchange::{ImportError, export, read};
 use hubslate::trade::play::Decision;
 use serde_json::Value;
 
@@ -266,6 +266,49 @@ fn json_is_one_object_a_file_with_every_number() {
     let mean = (6.3 + 6.4 + 6.3) / 3.0 * 0.0254;
     assert!((set["mean"].as_f64().unwrap() - mean).abs() < 1e-12);
     assert_eq!(set["conformity"], "proven_out");
+}
+
+/// A file with some entries of a sample alone, as an end-of-day file has them.
+fn part_of(name: &str, from: usize) -> String {
+    let mut log = read(&sample(name)).unwrap().logs.remove(0);
+    let texts = log.records.drain(from..).map(|record| record.text);
+    export(&[(log.kind, log.id, texts.collect())]).unwrap()
+}
+
+#[test]
+fn an_end_of_day_file_is_called_part_of_a_job_until_it_is_merged_with_the_rest() {
+    let here = folder("part");
+    std::fs::write(here.join("closing.json"), part_of("replaced-hub", 100)).unwrap();
+    let ran = run(&here, &["verify", "closing.json"]);
+    assert_eq!(ran.ending, 0);
+    assert!(
+        ran.lines[0].starts_with("closing.json: PART OF A JOB: "),
+        "{:?}",
+        ran.lines
+    );
+    let ran = run(&here, &["verify", "--json", "closing.json"]);
+    let value: Value = serde_json::from_str(&ran.lines[0]).unwrap();
+    assert_eq!(value["status"], "part");
+    // An edit in a part is one all the same.
+    let closing = std::fs::read_to_string(here.join("closing.json")).unwrap();
+    std::fs::write(
+        here.join("edited.json"),
+        closing.replacen(r#""by":""#, r#""by":"x"#, 1),
+    )
+    .unwrap();
+    let edited = run(&here, &["verify", "edited.json"]);
+    assert_eq!(edited.ending, 1, "{:?}", edited.lines);
+    let whole = sample_path("replaced-hub").to_str().unwrap().to_owned();
+    assert_eq!(
+        run(&here, &["merge", "closing.json", &whole, "-o", "all.json"]).ending,
+        0
+    );
+    let merged = run(&here, &["verify", "all.json"]);
+    assert!(
+        merged.lines[0].starts_with("all.json: holds"),
+        "{:?}",
+        merged.lines
+    );
 }
 
 #[test]

@@ -11,14 +11,19 @@
 mod random_jobs;
 
 use hubslate::exchange::confirmation::{Lines, held_in, is_named, not_held};
-use hubslate::exchange::day::{Vehicles, logs_of_day, may_let_go};
+use hubslate::exchange::day::{
+    Vehicles, is_only_news, logs_of_day, may_let_go, news_for_vans, news_of, senders,
+};
 use hubslate::exchange::erase::{erased, let_go};
 use hubslate::exchange::gaps::{gaps, runs};
 use hubslate::exchange::summary::Summary;
-use hubslate::exchange::wire::decode;
-use hubslate::exchange::{LogKind, SavedText, export, read};
-use hubslate::job::entry::{DayTime, Entry, Event, LogId, PersonField, Slot};
-use hubslate::job::fold;
+use hubslate::exchange::wire::{decode, encode};
+use hubslate::exchange::{IncomingLog, LogKind, SavedText, export, merge, read};
+use hubslate::job::entry::{
+    Confirmation, DayTime, Entry, EntryId, Event, LogId, PersonField, Reply, Slot,
+};
+use hubslate::job::{fold, next, plan};
+use hubslate::trade::wheel_end::{Step, StepKey, procedure};
 use proptest::prelude::*;
 use random_jobs::{Chance, RandomJob};
 
@@ -251,4 +256,149 @@ fn a_job_that_was_let_go_of_keeps_its_findings_and_a_name_of_its_own() {
         not_held(&log.0, &after, &lines_in(&log, &here)),
         Vec::<&SavedText>::new()
     );
+}
+
+/// A finished job as a van has it: the sample, with its re-torque still to be looked back on.
+fn finished_job() -> Vec<SavedText> {
+    let path = concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/public/sample/replaced-hub.json"
+    );
+    let text = std::fs::read_to_string(path).unwrap();
+    read(&text).unwrap().logs.remove(0).records
+}
+
+/// The job with what another phone recorded after it, each entry after the one before.
+fn followed_up(records: &[SavedText], device: &str, whats: Vec<Event>) -> Vec<SavedText> {
+    let mut all = records.to_vec();
+    let mut head = fold(entries(records)).heads().to_vec();
+    for (n, what) in (1_u64..).zip(whats) {
+        let last = decode(&records[records.len() - 1].text).unwrap();
+        let id = format!("01900000-0000-7000-8000-{n:012}");
+        let entry = Entry {
+            id: EntryId(id.clone()),
+            device: device.to_owned(),
+            n,
+            after: std::mem::take(&mut head),
+            what,
+            ..last
+        };
+        head = vec![entry.id.clone()];
+        all.push(SavedText {
+            log: entry.log.0.clone(),
+            id,
+            text: encode(&entry).unwrap(),
+        });
+    }
+    all
+}
+
+fn line_of(records: &[SavedText]) -> Summary {
+    let sheet = fold(entries(records));
+    let steps = procedure(&plan(&sheet));
+    Summary::of(&log_of(records), &sheet, &steps, next(&sheet, &steps))
+}
+
+/// What a file of the shop with these texts of one job is to a phone.
+fn sent(log: &LogId, texts: &[&SavedText], confirmed: &[SavedText]) -> Vec<IncomingLog> {
+    let confirmation = Event::Confirmation(Confirmation {
+        held: held_in(log, confirmed),
+    });
+    let mut entry = decode(&confirmed[0].text).unwrap();
+    entry.log = LogId("confirmations:shop".to_owned());
+    (entry.device, entry.what) = ("shop".to_owned(), confirmation);
+    let texts = texts.iter().map(|kept| kept.text.clone()).collect();
+    let logs = [
+        (
+            LogKind::Confirmation,
+            entry.log.clone(),
+            vec![encode(&entry).unwrap()],
+        ),
+        (LogKind::Job, log.clone(), texts),
+    ];
+    read(&export(&logs).unwrap()).unwrap().logs
+}
+
+#[test]
+fn what_the_shop_followed_up_comes_with_the_confirmation_and_the_customer_may_leave_the_van() {
+    let van = finished_job();
+    let log = log_of(&van);
+    assert!(!line_of(&van).dues().is_empty());
+    let done = Event::Answered(StepKey::once(Step::RetorqueDone), Reply::Done);
+    let shop = followed_up(&van, "shop", vec![done]);
+    let line = line_of(&shop);
+    let now = line.touched + 31 * DAY_MS;
+    let told = |device: &str, now| news_for_vans(std::slice::from_ref(&line), device, "", now);
+    assert_eq!(told("shop", now), [log.0.as_str()]);
+    // Not for ever, and not of what the phone did itself.
+    assert_eq!(told("shop", line.touched + 200 * DAY_MS), [""; 0]);
+    assert_eq!(told("another", now), [""; 0]);
+
+    let news = news_of(&shop, "shop");
+    assert_eq!(news.len(), 1);
+    let logs = sent(&log, &news, &shop);
+    let lines: Lines = held_in(&log, &shop).into_iter().collect();
+    // Without the follow-up the van keeps the customer: something is due.
+    let open = Vehicles::open(&[]);
+    assert!(!may_let_go(&line_of(&van), &open, 30, now));
+    let merged = merge(&van, &logs[1].records);
+    let van = [van, merged.add].concat();
+    assert!(line_of(&van).dues().is_empty());
+    assert!(may_let_go(&line_of(&van), &open, 30, now));
+    assert_eq!(not_held(&log.0, &van, &lines), Vec::<&SavedText>::new());
+}
+
+#[test]
+fn an_erase_in_the_shop_reaches_the_phones_that_have_the_job_and_begins_none_elsewhere() {
+    let van = finished_job();
+    let log = log_of(&van);
+    let gone = erased(&van).unwrap();
+    let body = |kept: &SavedText| {
+        let emptied = gone.iter().find(|it| it.id == kept.id);
+        emptied.unwrap_or(kept).clone()
+    };
+    let shop: Vec<SavedText> = van.iter().map(body).collect();
+    let line = line_of(&shop);
+    // However long ago: an erase goes out with every file.
+    let later = line.touched + 4_000 * DAY_MS;
+    let told = news_for_vans(std::slice::from_ref(&line), "shop", "", later);
+    assert_eq!(told, [log.0.as_str()]);
+    let news = news_of(&shop, "shop");
+    assert_eq!(news.len(), gone.len());
+    let logs = sent(&log, &news, &shop);
+    let merged = merge(&van, &logs[1].records);
+    assert_eq!((merged.add.len(), merged.replace.len()), (0, gone.len()));
+    let senders = senders(&logs);
+    assert!(is_only_news(&logs[1], &senders));
+    // A whole job is one, and so is a part that a van sends.
+    let all: Vec<&SavedText> = van.iter().collect();
+    assert!(!is_only_news(&sent(&log, &all, &van)[1], &senders));
+    let part = &all[20..30];
+    assert!(!is_only_news(&sent(&log, part, &van)[1], &senders));
+    assert!(!is_only_news(&logs[1], &[].into_iter().collect()));
+}
+
+#[test]
+fn a_job_that_was_taken_from_a_van_is_told_to_that_van() {
+    let slot = |van: &str| {
+        Event::Slot(Slot {
+            day: "2026-03-04".parse().unwrap(),
+            time: None,
+            van: van.to_owned(),
+        })
+    };
+    let opened = RandomJob::begin(1, "shop").records();
+    let moved = followed_up(&opened[..1], "shop", vec![slot("N"), slot("S")]);
+    let mut line = line_of(&moved);
+    assert_eq!(
+        (line.van.as_str(), line.moved_from.as_slice()),
+        ("S", &["N".to_owned()][..])
+    );
+    line.practice = false;
+    let told = |line: &Summary, van| news_for_vans(std::slice::from_ref(line), "shop", van, 0);
+    assert_eq!(told(&line, "N").len(), 1);
+    assert_eq!(told(&line, "S").len(), 0);
+    assert_eq!(told(&line, "").len(), 0);
+    line.ending = "declined".to_owned();
+    assert_eq!(told(&line, "N").len(), 0);
 }

@@ -313,3 +313,28 @@ fn every_case_occurs(said: &str) {
     let missing: Vec<&str> = wanted.into_iter().filter(|w| !seen.contains(*w)).collect();
     assert!(missing.is_empty(), "no job has {missing:?}");
 }
+
+#[test]
+fn both_call_an_end_of_day_file_a_part_of_a_job() {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("second-opinion-part");
+    std::fs::create_dir_all(&folder).unwrap();
+    let sample = Path::new(env!("CARGO_MANIFEST_DIR")).join("public/sample/replaced-hub.json");
+    let text = std::fs::read_to_string(sample).unwrap();
+    let mut log = hubslate::exchange::read(&text).unwrap().logs.remove(0);
+    let texts = log.records.drain(100..).map(|record| record.text);
+    let part = hubslate::exchange::export(&[(log.kind, log.id, texts.collect())]).unwrap();
+    let path = folder.join("closing.json");
+    std::fs::write(&path, part).unwrap();
+    let verify = Command::new(env!("CARGO_BIN_EXE_hubslate"))
+        .args(["verify", "--json"])
+        .arg(&path)
+        .output()
+        .unwrap();
+    let said = folder.join("said.jsonl");
+    std::fs::write(&said, &verify.stdout).unwrap();
+    let answer = python::run("second_opinion.py", &[&said]);
+    assert!(
+        answer.contains("1 files, 1 values, 0 differ, 1 part of a job"),
+        "{answer}"
+    );
+}

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use hubslate::exchange::bundle::Held;
-use hubslate::exchange::verify::{Checked, verify};
+use hubslate::exchange::verify::{Checked, Remark, verify};
 use hubslate::text::Verified;
 use serde_json::{Value, json};
 
@@ -52,7 +52,9 @@ fn line(
         Ok(logs) => logs,
     };
     let sum = |of: fn(&Checked) -> usize| logs.iter().map(of).sum();
-    let head = say(if well {
+    let head = say(if well && logs.iter().any(is_part) {
+        Verified::PartOfJob
+    } else if well {
         Verified::Holds {
             logs: logs.len(),
             entries: sum(|log| log.entries),
@@ -77,6 +79,12 @@ fn line(
     }
 }
 
+/// Whether a log has only a part of its job.
+fn is_part(log: &Checked) -> bool {
+    let part = |remark: &Remark| matches!(remark, Remark::Part(_));
+    log.remarks.iter().any(part)
+}
+
 /// The same as JSON, one object a line.
 fn value(
     path: &Path,
@@ -90,7 +98,11 @@ fn value(
         Ok(logs) => {
             let mut value = json!({
                 "file": file,
-                "status": if well { "holds" } else { "differs" },
+                "status": match (well, logs.iter().any(is_part)) {
+                    (true, false) => "holds",
+                    (true, true) => "part",
+                    (false, _) => "differs",
+                },
                 "logs": logs.iter().map(|log| log.to_value(LANG)).collect::<Vec<_>>(),
             });
             if let (Some(held), Some(fields)) = (held, value.as_object_mut()) {

@@ -213,7 +213,7 @@ impl Gathering {
             Make::Invoices => {
                 self.numbers = numbers::notes(LANG, &unions);
                 let jobs = jobs().map(|union| (&union.id, union.records.as_slice()));
-                invoices(jobs).map_err(|error| error.to_string())
+                Ok(invoices(jobs))
             }
             Make::Lines => Ok(lines(unions.iter().flat_map(|union| &union.records))),
         }

@@ -66,16 +66,16 @@ fn vans(kit: &JobState) -> OrderedMap<&str, &Carried> {
     OrderedMap::from_iter(kits)
 }
 
-/// The clicks of a wrench in the jobs of its van since the day of its last check.
+/// The clicks of a wrench that its own phone recorded since the day of its last check.
 fn clicks(jobs: &[Summary], van: &str, wrench: &Wrench) -> u32 {
     let since = wrench.upkeep.checked.map(|day| day.to_string());
     let since = since.unwrap_or_default();
     let real = jobs.iter().filter(|job| !job.practice);
-    let of_van = real.filter(|job| job.tally.van == van && since <= job.tally.finished);
-    let clicked = of_van.flat_map(|job| &job.tally.clicks);
+    let later = real.filter(|job| since <= job.tally.finished);
+    let clicked = later.flat_map(|job| &job.tally.clicks);
     clicked
-        .filter(|(name, _)| *name == wrench.name)
-        .fold(0, |sum, (_, clicks)| sum.saturating_add(*clicks))
+        .filter(|(phone, name, _)| phone == van && *name == wrench.name)
+        .fold(0, |sum, (_, _, clicks)| sum.saturating_add(*clicks))
 }
 
 #[cfg(test)]

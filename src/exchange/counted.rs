@@ -64,16 +64,6 @@ impl Row<String> {
     }
 }
 
-/// The letters of each van, by its phone, as its invoices have them.
-pub fn marks(jobs: &[Summary]) -> OrderedMap<String, String> {
-    let given = real(jobs).filter_map(|job| {
-        let number = job.invoices.first()?;
-        let mark = number.trim_end_matches(|c: char| c.is_ascii_digit());
-        (!mark.is_empty()).then(|| (job.tally.van.clone(), mark.to_owned()))
-    });
-    OrderedMap::from_iter(given)
-}
-
 /// The jobs that count.
 fn real(jobs: &[Summary]) -> impl Iterator<Item = &Summary> {
     jobs.iter().filter(|job| !job.practice)
@@ -105,7 +95,9 @@ pub fn by_van(jobs: &[Summary], measure: Measure) -> Vec<Row<String>> {
     let mut vans: OrderedMap<&str, Counts> = OrderedMap::new();
     for job in real(jobs) {
         let (of, all) = counted(measure, job);
-        for van in ["", job.tally.van.as_str()] {
+        // A job that no van did counts for all of them together alone.
+        let own = Some(job.tally.van.as_str()).filter(|van| !van.is_empty());
+        for van in [""].into_iter().chain(own) {
             let sum = vans.or_default(van);
             sum.0 += of;
             sum.1 += all;

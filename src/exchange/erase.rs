@@ -5,7 +5,9 @@
 
 use crate::exchange::envelope::{SavedText, entry_digest};
 use crate::exchange::wire::{WireError, decode, encode};
-use crate::job::entry::{Caption, Captioned, Event, LogId};
+use crate::job::entry::{Caption, Captioned, Entry, Event, LogId, PersonField};
+use crate::letters::plain;
+use crate::map::OrderedSet;
 use crate::words;
 
 words! {
@@ -99,6 +101,52 @@ fn emptied(
         .collect()
 }
 
+/// The shortest part of a name that is looked for by itself: shorter ones are words of many texts.
+const SHORTEST_PART: usize = 3;
+
+/// Of the complaint and the notes those in which a person of these records is named: by the name or a
+/// part of it, the telephone number, the e-mail address or the plate. It is a proposal alone: a
+/// person may be named in other words.
+pub fn naming(records: &[SavedText]) -> Vec<Besides> {
+    let entries: Vec<Entry> = records
+        .iter()
+        .filter_map(|kept| decode(&kept.text).ok())
+        .collect();
+    let (mut whole, mut parts) = (OrderedSet::new(), OrderedSet::new());
+    for entry in &entries {
+        if let Event::Person(field, text) = &entry.what {
+            whole.insert(plain(text));
+            if *field == PersonField::Name {
+                parts.extend(words(text).filter(|it| SHORTEST_PART <= it.chars().count()));
+            }
+        }
+    }
+    whole = whole
+        .into_iter()
+        .filter(|it| SHORTEST_PART <= it.chars().count())
+        .collect();
+    let names = |text: &str| {
+        let all = plain(text);
+        whole.iter().any(|it| all.contains(it.as_str()))
+            || words(text).any(|it| parts.contains(&it))
+    };
+    let left = left(records);
+    let named = [
+        (
+            Besides::Complaint,
+            left.complaint.iter().any(|it| names(it)),
+        ),
+        (Besides::Notes, left.notes.iter().any(|it| names(it))),
+    ];
+    let named = named.into_iter().filter(|(_, is)| *is);
+    named.map(|(which, _)| which).collect()
+}
+
+/// The words of a text, in small letters.
+fn words(text: &str) -> impl Iterator<Item = String> {
+    text.split(|c: char| !c.is_alphanumeric()).map(plain)
+}
+
 /// What stays when a person is let go of and may still name them: only a person can tell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Left {
@@ -140,4 +188,65 @@ pub fn pseudonym(job: &LogId) -> String {
     let from = tail.len().saturating_sub(8);
     let tail: String = tail.iter().skip(from).collect();
     format!("customer-{tail}")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::entry::{EntryId, Timestamp};
+
+    fn kept(whats: Vec<Event>) -> Vec<SavedText> {
+        let entry = |(n, what): (u64, Event)| Entry {
+            id: EntryId(format!("{n:04}")),
+            log: LogId("job".to_owned()),
+            at: Timestamp {
+                utc_ms: 0,
+                offset_min: 0,
+                recorded: None,
+            },
+            by: String::new(),
+            device: "shop".to_owned(),
+            n,
+            after: Vec::new(),
+            what,
+        };
+        let entries = (1..).zip(whats).map(entry);
+        entries
+            .map(|entry| SavedText {
+                log: entry.log.0.clone(),
+                id: entry.id.0.clone(),
+                text: encode(&entry).unwrap(),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn a_text_that_names_the_customer_is_proposed_and_no_other() {
+        let person = |field, text: &str| Event::Person(field, text.to_owned());
+        let named = |said: &str, note: &str| {
+            naming(&kept(vec![
+                person(PersonField::Name, "Ada Ng Nobody"),
+                person(PersonField::Phone, "+1 (555) 010-0199"),
+                person(PersonField::Plate, "PRC 001"),
+                Event::Said(said.to_owned()),
+                Event::Note(None, note.to_owned()),
+            ]))
+        };
+        assert_eq!(named("It hums.", "Gate is open."), []);
+        assert_eq!(named("Mrs. NOBODY says it hums.", ""), [Besides::Complaint]);
+        assert_eq!(named("", "call 1 555 010 0199 first"), [Besides::Notes]);
+        assert_eq!(named("", "prc-001 is in the garage"), [Besides::Notes]);
+        assert_eq!(
+            named("Ask Ada", "Ada is out"),
+            [Besides::Complaint, Besides::Notes]
+        );
+        // A part of a longer word, and one of two letters, are no name.
+        assert_eq!(named("Adaptive damper", "nothing wrong"), []);
+        // An empty fact is in every text.
+        let empty = kept(vec![
+            person(PersonField::Name, ""),
+            Event::Said("It hums.".to_owned()),
+        ]);
+        assert_eq!(naming(&empty), []);
+    }
 }

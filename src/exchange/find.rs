@@ -1,4 +1,4 @@
-//! Finding a job among thousands by what was typed: plate, VIN, name, part, lot.
+//! Finding a job among thousands by what was typed: plate, VIN, name, telephone, invoice, part, lot.
 
 use crate::exchange::summary::Summary;
 use crate::letters::plain;
@@ -33,14 +33,14 @@ pub fn earlier_visit<'a>(jobs: &'a [Summary], vin: &str, log: &str) -> Option<&'
     visits.max_by_key(|job| job.touched)
 }
 
-/// Plate, name, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of
+/// Plate, name, telephone, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of
 /// a job that was not read.
 fn known_by(job: &Summary) -> Option<String> {
     if job.too_long > 0 {
         return None;
     }
     let parts = job.parts.iter().flat_map(|part| [&part.number, &part.lot]);
-    let fields = [&job.plate, &job.name, &job.family, &job.vin];
+    let fields = [&job.plate, &job.name, &job.phone, &job.family, &job.vin];
     let fields = fields.into_iter().chain(&job.invoices).chain(parts);
     let lines = fields.map(|field| plain(field)).collect::<Vec<_>>();
     Some(lines.join("\n"))

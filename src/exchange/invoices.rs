@@ -5,9 +5,9 @@
 //! `gross` can be summed; a credit note is below zero. A row of kind `account` is the account of one
 //! job as it stands. Amounts are in whole currency units with every digit and a point.
 
+use crate::exchange::csv::{BYTE_ORDER_MARK, harmless, written};
 use crate::exchange::envelope::SavedText;
 use crate::exchange::erase::pseudonym;
-use crate::exchange::table::{harmless, written};
 use crate::exchange::wire::decode;
 use crate::job::account::{Account, account};
 use crate::job::entry::{Entry, LogId, PersonField};
@@ -20,9 +20,6 @@ pub const HEADS: [&str; 17] = [
     "kind", "number", "corrects", "date", "seller", "customer", "plate", "job", "currency", "rate",
     "net", "tax", "gross", "paid", "balance", "overpaid", "declined",
 ];
-
-/// What a spreadsheet takes for UTF-8 with certainty.
-const BYTE_ORDER_MARK: char = '\u{feff}';
 
 /// The rows of one job; practice has none.
 pub fn rows(job: &LogId, records: &[SavedText]) -> Vec<Vec<String>> {
@@ -116,16 +113,15 @@ fn whose(job: &LogId, sheet: &JobState, currency: &str) -> [String; 4] {
     ]
 }
 
-/// The table of these jobs (RFC 4180), after a byte order mark.
-///
-/// # Errors
-/// [`csv::Error`] if memory runs out.
-pub fn invoices<'a>(
-    jobs: impl IntoIterator<Item = (&'a LogId, &'a [SavedText])>,
-) -> Result<String, csv::Error> {
+/// The table of these rows (RFC 4180), after a byte order mark.
+pub fn table(rows: impl IntoIterator<Item = Vec<String>>) -> String {
+    format!("{BYTE_ORDER_MARK}{}", written(&HEADS, rows))
+}
+
+/// The table of these jobs.
+pub fn invoices<'a>(jobs: impl IntoIterator<Item = (&'a LogId, &'a [SavedText])>) -> String {
     let rows = jobs
         .into_iter()
         .flat_map(|(job, records)| rows(job, records));
-    let table = written(&HEADS, rows)?;
-    Ok(format!("{BYTE_ORDER_MARK}{table}"))
+    table(rows)
 }

@@ -2,6 +2,7 @@
 
 pub mod backup;
 mod belongs;
+pub mod board;
 pub mod book;
 pub mod bundle;
 pub mod calendar;
@@ -9,6 +10,8 @@ pub mod canonical;
 pub mod checks;
 pub mod confirmation;
 pub mod counted;
+pub mod csv;
+pub mod customers;
 pub mod day;
 pub mod envelope;
 pub mod erase;
@@ -18,8 +21,8 @@ pub mod gaps;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod gather;
 pub mod import;
-#[cfg(not(target_arch = "wasm32"))]
 pub mod invoices;
+pub mod job_list;
 pub(crate) mod json;
 pub mod merge;
 pub mod paper;
@@ -29,9 +32,11 @@ pub mod rescue;
 pub mod shop_lists;
 pub mod stock;
 pub mod summary;
+pub mod sums;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod table;
 pub mod tally;
+pub mod vans;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod verify;
 pub mod wire;

@@ -1,4 +1,4 @@
-//! Addresses that a phone opens by itself: a call, and a message with its text ready.
+//! Addresses that a phone opens by itself: a call, a message with its text ready, a place on the map.
 
 /// A telephone number as an address (RFC 3966): digits and a leading plus; `None` without digits.
 pub fn tel(typed: &str) -> Option<String> {
@@ -8,6 +8,21 @@ pub fn tel(typed: &str) -> Option<String> {
 /// A message to a number with its text (RFC 5724); the text is kept for the person to send.
 pub fn sms(typed: &str, text: &str) -> Option<String> {
     Some(format!("sms:{}?body={}", digits(typed)?, encoded(text)))
+}
+
+/// The place of an address on the phone's own map (RFC 5870; the question behind it is common practice,
+/// no source); `None` for an empty one.
+pub fn geo(address: &str) -> Option<String> {
+    let address = address.trim();
+    (!address.is_empty()).then(|| format!("geo:0,0?q={}", encoded(address)))
+}
+
+/// An e-mail to an address (RFC 6068); `None` for a text that is none.
+pub fn mail(address: &str) -> Option<String> {
+    let address = address.trim();
+    let (name, host) = address.split_once('@')?;
+    let is_one = !name.is_empty() && !host.is_empty() && !host.contains('@');
+    is_one.then(|| format!("mailto:{}@{}", encoded(name), encoded(host)))
 }
 
 fn digits(typed: &str) -> Option<String> {
@@ -42,7 +57,24 @@ mod tests {
     }
 
     #[test]
-    fn a_text_is_saved_whole() {
+    fn a_place_and_an_address_are_encoded_and_nothing_is_none() {
+        // As `encodeURIComponent` of ECMAScript writes it.
+        assert_eq!(
+            geo(" 12 Oak St, Unit #3 "),
+            Some("geo:0,0?q=12%20Oak%20St%2C%20Unit%20%233".to_owned())
+        );
+        assert_eq!(geo("  "), None);
+        assert_eq!(
+            mail("ada+car@example.org"),
+            Some("mailto:ada%2Bcar@example.org".to_owned())
+        );
+        for none in ["", "ada", "@example.org", "ada@", "a@b@c"] {
+            assert_eq!(mail(none), None, "{none}");
+        }
+    }
+
+    #[test]
+    fn a_text_is_kept_whole() {
         // `encodeURIComponent("50 mi & é")` of ECMAScript gives the same.
         assert_eq!(
             sms("5550100", "50 mi & \u{e9}"),

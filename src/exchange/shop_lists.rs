@@ -6,6 +6,7 @@
 use crate::exchange::counted::CONFIDENCE;
 use crate::exchange::summary::{Fitted, Summary};
 use crate::job::entry::{DueKind, Ending};
+use crate::letters::plain;
 use crate::map::OrderedMap;
 use crate::sorted::Sorted;
 use crate::trade::share::{Share, share};
@@ -21,6 +22,9 @@ pub struct ShopLists<'a> {
     pub rechecks: Vec<&'a Summary>,
     /// Customers who said no to what must not be driven.
     pub declined_stop: Vec<&'a Summary>,
+    /// Customers who said no to another repair that was advised, and whose vehicle was not repaired
+    /// at a later visit.
+    pub declined: Vec<&'a Summary>,
     /// Repairs that nobody has said yes or no to.
     pub waiting: Vec<&'a Summary>,
     /// Vehicles that were left unfinished.
@@ -42,6 +46,7 @@ impl<'a> ShopLists<'a> {
         };
         let has = |job: &Summary, kind| job.dues().iter().any(|(it, _)| *it == kind);
         let nuts = |job: &Summary| has(job, DueKind::Retorque);
+        let repaired = Repaired::of(jobs);
         Self {
             overdue: pick(&|job| nuts(job) && job.due.as_str() < today, &|job| {
                 &job.due
@@ -51,6 +56,10 @@ impl<'a> ShopLists<'a> {
             }),
             rechecks: pick(&|job| has(job, DueKind::Recheck), &|job| &job.recheck),
             declined_stop: pick(&|job| job.declined_stop, &|job| &job.log),
+            declined: pick(
+                &|job| job.declined && !job.declined_stop && !repaired.later(job),
+                &|job| &job.on,
+            ),
             waiting: pick(&|job| job.waiting, &|job| &job.log),
             unfinished: pick(&|job| job.ending == Ending::LeftUnfinished.code(), &|job| {
                 &job.log
@@ -59,6 +68,36 @@ impl<'a> ShopLists<'a> {
             conflicts: pick(&|job| job.conflicts > 0, &|job| &job.log),
         }
     }
+}
+
+/// The last day on which each vehicle got a new part, by its VIN and by its plate.
+struct Repaired<'a>(OrderedMap<String, &'a str>);
+
+impl<'a> Repaired<'a> {
+    fn of(jobs: &'a [Summary]) -> Self {
+        let mut days: OrderedMap<String, &str> = OrderedMap::new();
+        let real = jobs.iter().filter(|job| !job.practice);
+        for job in real.filter(|job| !job.tally.corners.is_empty()) {
+            for vehicle in vehicle(job) {
+                let day = days.or_default(vehicle);
+                *day = job.on.as_str().max(day);
+            }
+        }
+        Self(days)
+    }
+
+    /// Whether the vehicle of a job got one at a later visit.
+    fn later(&self, job: &Summary) -> bool {
+        let days = vehicle(job).into_iter();
+        let mut days = days.filter_map(|vehicle| self.0.get(&vehicle));
+        days.any(|day| job.on.as_str() < *day)
+    }
+}
+
+/// What a vehicle is known by.
+fn vehicle(job: &Summary) -> Vec<String> {
+    let known = [&job.vin, &job.plate].map(|text| plain(text));
+    known.into_iter().filter(|text| !text.is_empty()).collect()
 }
 
 /// How a part of one lot has fared.
@@ -202,6 +241,45 @@ mod tests {
         assert_eq!((shop.overdue.len(), shop.due.len()), (0, 0));
         jobs.iter_mut().for_each(|job| job.practice = true);
         assert_eq!(ShopLists::of(&jobs, "2026-03-03"), ShopLists::default());
+    }
+
+    #[test]
+    fn a_declined_repair_is_followed_up_until_the_vehicle_was_repaired_at_a_later_visit() {
+        let declined = |log: &str, vin: &str, on: &str| Summary {
+            declined: true,
+            vin: vin.to_owned(),
+            on: on.to_owned(),
+            ..job(log)
+        };
+        let repaired = |vin: &str, on: &str| {
+            let mut job = Summary {
+                vin: vin.to_owned(),
+                on: on.to_owned(),
+                ..job("repaired")
+            };
+            job.tally.corners = vec![crate::exchange::tally::Replaced::default()];
+            job
+        };
+        let stop = Summary {
+            declined_stop: true,
+            ..declined("stop", "C", "2026-03-01")
+        };
+        let mut jobs = vec![
+            declined("b", "B", "2026-03-02"),
+            declined("a", "A", "2026-03-01"),
+            stop,
+            // The other vehicle, and one repaired before.
+            repaired("b", "2026-03-01"),
+        ];
+        let follow = |jobs: &[Summary]| -> Vec<String> {
+            let shop = ShopLists::of(jobs, "2026-03-03");
+            shop.declined.iter().map(|job| job.log.clone()).collect()
+        };
+        assert_eq!(follow(&jobs), ["a", "b"]);
+        jobs.push(repaired("a", "2026-03-09"));
+        assert_eq!(follow(&jobs), ["b"]);
+        jobs[4].practice = true;
+        assert_eq!(follow(&jobs), ["a", "b"]);
     }
 
     #[test]

@@ -69,6 +69,39 @@ pub fn on_board(kit: &JobState, jobs: &[Summary], today: &str) -> Vec<OnBoard> {
     rows.into_values().collect()
 }
 
+/// One part that at least one van is to get, over all vans.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ToOrder {
+    /// The part.
+    pub number: String,
+    /// So many bring each van that has too few up to its least.
+    pub order: i64,
+    /// How many are left in all vans that counted them.
+    pub left: i64,
+    /// What each of these vans has, by its phone.
+    pub vans: Vec<(String, i64)>,
+}
+
+/// The parts to be ordered, by number.
+pub fn to_order(stock: &[OnBoard]) -> Vec<ToOrder> {
+    let mut parts: OrderedMap<String, ToOrder> = OrderedMap::new();
+    for row in stock {
+        let Some(left) = row.left else { continue };
+        let part = parts.or_make(plain(&row.number), || ToOrder {
+            number: row.number.clone(),
+            order: 0,
+            left: 0,
+            vans: Vec::new(),
+        });
+        let short = i64::from(row.least).saturating_sub(left).max(0);
+        part.order = part.order.saturating_add(short);
+        part.left = part.left.saturating_add(left);
+        part.vans.push((row.van.clone(), left));
+    }
+    let parts = parts.into_values().filter(|part| part.order > 0);
+    parts.collect()
+}
+
 fn whole(used: usize) -> i64 {
     i64::try_from(used).unwrap_or(i64::MAX)
 }

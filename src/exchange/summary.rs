@@ -3,21 +3,22 @@
 use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
 use crate::exchange::json::{form, read, written};
+use crate::exchange::sums::Sums;
 use crate::exchange::tally::Tally;
-use crate::job::account::account;
 use crate::job::conflict::conflicts;
 use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
 use crate::job::flow;
 use crate::job::practice::is_practice;
-use crate::job::{JobState, fold};
+use crate::job::{JobState, Key, fold};
+use crate::map::OrderedSet;
 use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Choice, PlannedStep, Step, StepKey};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 9;
+const VERSION: u32 = 10;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -60,6 +61,10 @@ pub struct Summary {
     pub waiting: bool,
     /// The customer said no to the repair of what must not be driven.
     pub declined_stop: bool,
+    /// The customer said no to a repair that was advised.
+    pub declined: bool,
+    /// What its account comes to.
+    pub sums: Sums,
     /// What is still to pay in minor units, and its currency; after the end only.
     pub unpaid: Option<(i64, String)>,
     /// The parts that were fitted.
@@ -76,6 +81,9 @@ pub struct Summary {
     pub practice: bool,
     /// What it adds to the counts of the shop.
     pub tally: Tally,
+    /// The day it belongs to, `YYYY-MM-DD`: that of its end, else of its slot, else of its beginning;
+    /// empty if none is known.
+    pub on: String,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
     /// The day it is to be done, `YYYY-MM-DD`; empty if none is set.
@@ -84,6 +92,8 @@ pub struct Summary {
     pub time: String,
     /// The mark of the van that does it; empty if any may.
     pub van: String,
+    /// The vans that were to do it before, by their letters.
+    pub moved_from: Vec<String>,
     /// Whether the person left this device, and the shop has the job.
     pub let_go: bool,
     /// Whether a person was erased.
@@ -111,6 +121,8 @@ form!(Summary {
     due,
     waiting,
     declined_stop,
+    declined,
+    sums,
     unpaid,
     parts,
     came_back,
@@ -119,10 +131,12 @@ form!(Summary {
     recheck,
     practice,
     tally,
+    on,
     touched,
     day,
     time,
     van,
+    moved_from,
     let_go,
     erased,
     runs,
@@ -143,6 +157,7 @@ impl Summary {
         let times = sheet.entries().iter().map(|entry| entry.at.utc_ms);
         let slot = flow::slot(sheet);
         let gone = |is: fn(&Event) -> bool| sheet.entries().iter().any(|entry| is(&entry.what));
+        let sums = Sums::of(sheet);
         Self {
             v: VERSION,
             log: log.0.clone(),
@@ -162,9 +177,11 @@ impl Summary {
                 .map(|e| e.ending.code().to_owned())
                 .unwrap_or_default(),
             due: day(retorque_to_do(sheet)),
-            waiting: sheet.ended().is_none() && answered(sheet, None),
-            declined_stop: answered(sheet, Some(false)),
-            unpaid: unpaid(sheet),
+            waiting: sheet.ended().is_none() && waits(sheet),
+            declined_stop: declined(sheet, true),
+            declined: declined(sheet, false),
+            unpaid: sums.unpaid(),
+            sums,
             parts: parts(sheet),
             came_back: came_back(sheet),
             invoices: sheet
@@ -175,6 +192,7 @@ impl Summary {
             recheck: day(watched(sheet)),
             practice: is_practice(sheet),
             tally: Tally::of(sheet, steps),
+            on: on(sheet),
             touched: times.max().unwrap_or(0),
             day: slot.map(|slot| slot.day.to_string()).unwrap_or_default(),
             time: slot
@@ -182,6 +200,7 @@ impl Summary {
                 .map(|time| time.to_string())
                 .unwrap_or_default(),
             van: slot.map(|slot| slot.van.clone()).unwrap_or_default(),
+            moved_from: moved_from(sheet),
             let_go: gone(|what| matches!(what, Event::LetGo(_))),
             erased: gone(|what| matches!(what, Event::Erased(_))),
             runs: runs(sheet.entries()),
@@ -260,23 +279,43 @@ impl Summary {
     }
 }
 
-/// Whether a repair that was advised has this answer; a no counts where it leaves a STOP.
-fn answered(sheet: &JobState, answer: Option<bool>) -> bool {
-    sheet.corners().iter().any(|corner| {
-        let decision = sheet.decided(*corner).map(|decided| decided.decision);
+/// What the customer said to each repair that was advised, and whether it is of a STOP.
+fn advised(sheet: &JobState) -> impl Iterator<Item = (Option<bool>, bool)> {
+    sheet.corners().iter().filter_map(|corner| {
+        let decision = sheet.decided(*corner)?.decision;
         let consent = sheet.consent(StepKey::at(Step::Agree, *corner));
-        let advised = match answer {
-            Some(false) => decision == Some(Decision::Stop),
-            _ => matches!(decision, Some(Decision::Stop | Decision::Replace)),
-        };
-        advised && consent.map(|consent| consent.yes) == answer
+        let is_advised = matches!(decision, Decision::Stop | Decision::Replace);
+        is_advised.then(|| (consent.map(|it| it.yes), decision == Decision::Stop))
     })
 }
 
-fn unpaid(sheet: &JobState) -> Option<(i64, String)> {
-    let account = account(sheet);
-    let open = Some(account.still_to_pay()).filter(|open| *open > 0)?;
-    Some((open, account.currency))
+/// Whether a repair that was advised has no answer yet.
+fn waits(sheet: &JobState) -> bool {
+    advised(sheet).any(|(yes, _)| yes.is_none())
+}
+
+/// Whether a repair that was advised was declined; with `stop` one that leaves a STOP.
+fn declined(sheet: &JobState, stop: bool) -> bool {
+    advised(sheet).any(|(yes, is_stop)| yes == Some(false) && (is_stop || !stop))
+}
+
+/// The day that a job belongs to.
+fn on(sheet: &JobState) -> String {
+    let of = |key: &Key| sheet.holds(key)?.at.day();
+    let slot = || flow::slot(sheet).map(|slot| slot.day);
+    let day = of(&Key::Ended).or_else(slot).or_else(|| of(&Key::Opened));
+    day.map(|day| day.to_string()).unwrap_or_default()
+}
+
+/// The letters of the vans that earlier slots named.
+fn moved_from(sheet: &JobState) -> Vec<String> {
+    let now = flow::slot(sheet).map(|slot| slot.van.as_str());
+    let vans = sheet.counting().filter_map(|entry| match &entry.what {
+        Event::Slot(slot) if Some(slot.van.as_str()) != now => Some(&slot.van),
+        _ => None,
+    });
+    let vans: OrderedSet<&String> = vans.filter(|van| !van.is_empty()).collect();
+    vans.into_iter().cloned().collect()
 }
 
 /// The numbers of what was fitted, where the job was finished.

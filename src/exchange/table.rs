@@ -4,6 +4,7 @@
 //! whatever language the app speaks; lengths are in millimetres, amounts in whole currency units.
 
 use crate::exchange::canonical::canonical_entry;
+use crate::exchange::csv::harmless;
 use crate::exchange::envelope::{SavedText, digest};
 use crate::exchange::erase::pseudonym;
 use crate::exchange::wire::decode;
@@ -151,31 +152,13 @@ fn money(sheet: &JobState) -> [String; 4] {
     ]
 }
 
-/// What a spreadsheet takes for the beginning of a formula, which it would carry out.
-///
-/// # Source
-/// The four signs, tab and null: OWASP ASVS 5.0, 1.2.10, seen second-hand. Carriage return, line
-/// feed and the full-width forms of the signs: OWASP, "CSV Injection", from memory.
-const BEGINS_A_FORMULA: [char; 12] = [
-    '=', '+', '-', '@', '\t', '\0', '\r', '\n', '＝', '＋', '－', '＠',
-];
-
-/// A quote before a cell makes it a text.
-pub(super) fn harmless(cell: String) -> String {
-    if cell.starts_with(BEGINS_A_FORMULA) {
-        format!("'{cell}")
-    } else {
-        cell
-    }
-}
-
 /// The table of these jobs (RFC 4180).
 ///
 /// # Errors
-/// [`csv::Error`] if memory runs out.
+/// [`::csv::Error`] if memory runs out.
 pub fn table<'a>(
     jobs: impl IntoIterator<Item = (&'a LogId, &'a [SavedText])>,
-) -> Result<String, csv::Error> {
+) -> Result<String, ::csv::Error> {
     written(
         &HEADS,
         jobs.into_iter().map(|(job, records)| row(job, records)),
@@ -186,9 +169,9 @@ pub fn table<'a>(
 pub(super) fn written(
     heads: &[&str],
     rows: impl Iterator<Item = Vec<String>>,
-) -> Result<String, csv::Error> {
-    let ends = csv::Terminator::CRLF;
-    let mut out = csv::WriterBuilder::new()
+) -> Result<String, ::csv::Error> {
+    let ends = ::csv::Terminator::CRLF;
+    let mut out = ::csv::WriterBuilder::new()
         .terminator(ends)
         .from_writer(Vec::new());
     out.write_record(heads)?;
@@ -204,20 +187,4 @@ pub(super) fn written(
 pub fn lines<'a>(records: impl IntoIterator<Item = &'a SavedText>) -> String {
     let texts = records.into_iter().filter_map(|r| canonical_entry(&r.text));
     texts.map(|text| text + "\n").collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn no_cell_begins_as_a_formula_does() {
-        for sign in "=+-@\t\0\r\n\u{ff1d}\u{ff0b}\u{ff0d}\u{ff20}".chars() {
-            let cell = format!("{sign}cmd|'/c calc'!A1");
-            assert_eq!(harmless(cell.clone()), format!("'{cell}"), "{sign:?}");
-        }
-        for cell in ["", "'=1", "KLM 4821", "\u{2212}0.02", "1=1"] {
-            assert_eq!(harmless(cell.to_owned()), cell);
-        }
-    }
 }

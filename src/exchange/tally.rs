@@ -13,13 +13,15 @@ pub type Counts = (usize, usize);
 /// What one job adds.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Tally {
-    /// The phone that began it, which stands for its van.
+    /// The phone that did the work, which stands for its van; empty before any was done.
     pub van: String,
+    /// The letters of the invoices that this phone gave; empty where it gave none.
+    pub letters: String,
     /// The code of its kind of wheel end.
     pub kind: String,
     /// The day it was finished, `YYYY-MM-DD`; empty if it was not.
     pub finished: String,
-    /// The phone on which it was finished, and that phone's running number then.
+    /// The phone that did a finished job, and its running number when that was done.
     pub last: (String, u64),
     /// The corners where a new part was put in.
     pub corners: Vec<Replaced>,
@@ -33,8 +35,8 @@ pub struct Tally {
     pub quick: Counts,
     /// Hold points passed with a reason.
     pub reasons: Counts,
-    /// How often each wrench clicked.
-    pub clicks: Vec<(String, u32)>,
+    /// How often each wrench clicked, by phone and by its name.
+    pub clicks: Vec<(String, String, u32)>,
 }
 
 /// One corner where a new part was put in.
@@ -50,6 +52,7 @@ pub struct Replaced {
 
 form!(Tally {
     van,
+    letters,
     kind,
     finished,
     last,
@@ -73,11 +76,16 @@ impl Tally {
         let end = facts::finished(sheet);
         let day = end.and_then(|entry| entry.at.day());
         let corners = Corner::ALL.iter().filter(|_| end.is_some());
+        let van = facts::van(sheet);
         Self {
-            van: facts::van(sheet).to_owned(),
+            van: van.to_owned(),
+            letters: facts::letters(sheet, van).to_owned(),
             kind: plan(sheet).kind.code().to_owned(),
             finished: day.map(|day| day.to_string()).unwrap_or_default(),
-            last: end.map_or_else(Default::default, |end| (end.device.clone(), end.n)),
+            last: end.map_or_else(Default::default, |end| {
+                let (phone, n) = facts::done_at(sheet, end);
+                (phone.to_owned(), n)
+            }),
             corners: corners.filter_map(|at| replaced(sheet, *at)).collect(),
             came_back_for: sheet
                 .came_back_for()
@@ -89,7 +97,7 @@ impl Tally {
             reasons: counts(facts::passed_with_reason(sheet, steps)),
             clicks: facts::clicks(sheet)
                 .into_iter()
-                .map(|(name, clicks)| (name.to_owned(), clicks))
+                .map(|((phone, name), clicks)| (phone.to_owned(), name.to_owned(), clicks))
                 .collect(),
         }
     }

@@ -197,6 +197,13 @@ fn entries(checked: &mut Checked, texts: &[String]) -> Vec<Recorded> {
 
 fn job(checked: &mut Checked, reported: &[Recorded]) {
     let sheet = fold(reported.iter().map(|(entry, _)| entry.clone()));
+    let is_missing = |problem: &&Problem| matches!(problem, Problem::Missing(_));
+    let missing = sheet.problems().iter().filter(is_missing).count();
+    if missing > 0 && checked.findings.is_empty() {
+        // It was exported so; what rests on the rest is judged once the parts are joined.
+        checked.remarks.push(Remark::Part(missing));
+        return;
+    }
     for problem in sheet.problems() {
         match problem {
             Problem::Unknown(id) => checked.remarks.push(Remark::Unknown(id.clone())),

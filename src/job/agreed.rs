@@ -66,6 +66,22 @@ pub fn agreed(sheet: &JobState) -> Option<Money> {
     walk.total()
 }
 
+/// A repair at this price with the further work that was agreed to already; `None` where none was in
+/// its currency.
+pub fn repair_with_further(sheet: &JobState, repair: &Money) -> Option<(Money, Money)> {
+    let answers = answered(sheet);
+    let yes = answers.iter().filter(|it| it.consent.yes);
+    let further = yes.filter(|it| it.consent.scope == Scope::Extra);
+    let amounts = further.filter_map(|it| it.consent.amount.as_ref());
+    let same = amounts.filter(|it| it.currency == repair.currency);
+    let minor = same.fold(0_i64, |sum, it| sum.saturating_add(it.minor));
+    let of = |minor| Money {
+        minor,
+        currency: repair.currency.clone(),
+    };
+    (minor != 0).then(|| (of(minor), of(minor.saturating_add(repair.minor))))
+}
+
 /// What would be agreed to with so much more; `None` where that is not known or in another
 /// currency.
 pub fn agreed_with(sheet: &JobState, more: &Money) -> Option<Money> {

@@ -221,7 +221,7 @@ pub struct Opened {
 words! {
     /// Personal facts.
     pub enum PersonField {
-        Name = "name", Phone = "phone", Address = "address", Plate = "plate",
+        Name = "name", Phone = "phone", Address = "address", Plate = "plate", Email = "email",
         /// The number or address that an answer by message came from.
         Message = "message",
         /// Who saw that the customer would not sign.

@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use crate::job::entry::{Carried, Event, Stock};
+use crate::job::entry::{Carried, Entry, Event, Moved, Stock};
 use crate::job::practice::is_practice;
 use crate::job::sheet::JobState;
 use crate::trade::day::day_of;
@@ -48,23 +48,41 @@ pub fn weak_stands(carried: &Carried, mass: Mass) -> Option<(Vec<&Stand>, Mass)>
     (!weak.is_empty()).then_some((weak, axle))
 }
 
-/// How often a wrench clicked in a job since the day of its last check, by its name: once for
-/// each torque that a fastener was brought to, in every pass; seating, an angle and a turn back
+/// How often a wrench clicked in a job since the day of its last check, by its name and, where `phone`
+/// is given, as that phone alone recorded it: once for each torque that a fastener was brought to, in every pass; seating, an angle and a turn back
 /// count none. No wrench clicks in practice.
-pub fn clicks(sheet: &JobState, wrench: &Wrench) -> u32 {
+pub fn clicks(sheet: &JobState, wrench: &Wrench, phone: Option<&str>) -> u32 {
     if is_practice(sheet) {
         return 0;
     }
     let since = wrench.upkeep.checked.map_or(i64::MIN, utc_ms);
-    let clicked = sheet.counting().filter(|entry| {
+    let clicked = clicked(sheet).into_iter().filter(|(entry, with)| {
         let when = entry.at.recorded.unwrap_or(entry.at.utc_ms);
-        let with = match &entry.what {
-            Event::Moved(moved) => moved.wrench.as_ref().map(|(name, _)| name),
-            _ => None,
-        };
-        since <= when && with == Some(&wrench.name)
+        let own = phone.is_none_or(|phone| entry.device == phone);
+        own && since <= when && *with == wrench.name
     });
     u32::try_from(clicked.count()).unwrap_or(u32::MAX)
+}
+
+/// Every click with its entry and the wrench's name. What says the very same of its items again is no
+/// click, unless a pass was begun between: it settles what two phones recorded differently.
+pub(super) fn clicked(sheet: &JobState) -> Vec<(&Entry, &str)> {
+    let mut last: Vec<&Moved> = Vec::new();
+    let mut clicks = Vec::new();
+    for entry in sheet.counting() {
+        match &entry.what {
+            Event::Pass(step) => last.retain(|moved| moved.step != *step),
+            Event::Moved(moved) => {
+                let again = last.contains(&moved);
+                last.retain(|it| it.items != moved.items);
+                last.push(moved);
+                let with = moved.wrench.as_ref().filter(|_| !again);
+                clicks.extend(with.map(|(name, _)| (entry, name.as_str())));
+            }
+            _ => {}
+        }
+    }
+    clicks
 }
 
 /// The first moment of a day, in UTC; half a day more or less does not matter to a check.
@@ -98,7 +116,7 @@ pub fn same_wrenches(one: &Carried, other: &Carried) -> bool {
 pub fn overdue(sheet: &JobState, name: &str, day: NaiveDate) -> Option<CheckDue> {
     let kit = sheet.carried()?;
     let wrench = kit.wrenches.iter().find(|wrench| wrench.name == name)?;
-    let due = wrench_due(wrench, clicks(sheet, wrench), day);
+    let due = wrench_due(wrench, clicks(sheet, wrench, None), day);
     due.filter(|due| *due != CheckDue::Unknown)
 }
 

@@ -197,7 +197,7 @@ mod tests {
         assert_eq!(rows[0].wrench.unwrap().0, "B");
         // One click for the torque, none for the angle.
         let wrench = now.carried().unwrap().wrenches[0].clone();
-        assert_eq!(clicks(&now, &wrench), 1);
+        assert_eq!(clicks(&now, &wrench, None), 1);
     }
 
     #[test]

@@ -5,6 +5,7 @@
 
 use crate::job::entry::{Ending, Entry, Event, Reply};
 use crate::job::key::Key;
+use crate::job::kit::clicked;
 use crate::job::progress::{Status, status};
 use crate::job::proof::after;
 use crate::job::sheet::JobState;
@@ -15,7 +16,7 @@ use crate::trade::money::{Line, LineKind};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Check, HoldPoint, Item, ItemKind, ItemState, PlannedStep, ROUNDS, Sign, Step, StepKey,
+    Check, HoldPoint, Item, ItemKind, ItemState, Phase, PlannedStep, ROUNDS, Sign, Step, StepKey,
     sign_gone,
 };
 use crate::words;
@@ -80,11 +81,53 @@ pub fn finished(sheet: &JobState) -> Option<&Entry> {
         .filter(|_| ended == Some(Ending::Finished))
 }
 
-/// The phone that began the job: its van.
+/// The phone of the van that did the job: the one that recorded most of the work at the car, of two
+/// the one that began it. Empty before any was done: whoever prepares a job or follows it up did not
+/// do it.
 pub fn van(sheet: &JobState) -> &str {
-    let opened = sheet.holds(&Key::Opened);
-    let first = opened.or_else(|| sheet.entries().first());
-    first.map_or("", |entry| entry.device.as_str())
+    let mut phones: OrderedMap<&str, usize> = OrderedMap::new();
+    let work = || sheet.counting().filter(|entry| is_at_the_car(&entry.what));
+    for entry in work() {
+        *phones.or_default(entry.device.as_str()) += 1;
+    }
+    let most = phones.values().max().copied().unwrap_or(0);
+    let mut first = work().map(|entry| entry.device.as_str());
+    first
+        .find(|phone| phones.get(phone) == Some(&most))
+        .unwrap_or_default()
+}
+
+/// Whether it is work that is done at the car.
+fn is_at_the_car(what: &Event) -> bool {
+    match what {
+        Event::Answered(key, _) => !matches!(
+            key.step.row().phase,
+            Phase::Pack | Phase::HandOver | Phase::LookBack
+        ),
+        Event::Moved(_) | Event::Reading(_) | Event::Runout(_) | Event::Thickness(_) => true,
+        _ => false,
+    }
+}
+
+/// The letters of the invoices that a phone gave a number; empty where it gave none.
+pub fn letters<'a>(sheet: &'a JobState, phone: &str) -> &'a str {
+    let mut own = sheet.invoices().filter(|(entry, _)| entry.device == phone);
+    let number = own
+        .next()
+        .map_or("", |(_, invoice)| invoice.number.as_str());
+    number.trim_end_matches(|c: char| c.is_ascii_digit())
+}
+
+/// The phone that did the job, with its running number when its part was done: what it fitted left
+/// its stock then.
+pub fn done_at<'a>(sheet: &'a JobState, end: &'a Entry) -> (&'a str, u64) {
+    let van = van(sheet);
+    if van.is_empty() || van == end.device {
+        return (&end.device, end.n);
+    }
+    let own = sheet.counting().filter(|entry| entry.device == van);
+    let work = own.filter(|entry| is_at_the_car(&entry.what));
+    (van, work.map(|entry| entry.n).max().unwrap_or_default())
 }
 
 fn when(entry: &Entry) -> i64 {
@@ -240,16 +283,13 @@ const fn is_behind_a_hold(key: StepKey) -> bool {
     }
 }
 
-/// How often each wrench clicked, by its name.
-pub fn clicks(sheet: &JobState) -> OrderedMap<&str, u32> {
-    let mut all: OrderedMap<&str, u32> = OrderedMap::new();
-    for entry in sheet.counting() {
-        if let Event::Moved(moved) = &entry.what
-            && let Some((name, _)) = &moved.wrench
-        {
-            let count = all.or_default(name);
-            *count = count.saturating_add(1);
-        }
+/// How often each wrench clicked, by the phone that recorded it and the wrench's name: two vans may
+/// have a wrench of one name.
+pub fn clicks(sheet: &JobState) -> OrderedMap<(&str, &str), u32> {
+    let mut all: OrderedMap<(&str, &str), u32> = OrderedMap::new();
+    for (entry, name) in clicked(sheet) {
+        let count = all.or_default((entry.device.as_str(), name));
+        *count = count.saturating_add(1);
     }
     all
 }

@@ -3,14 +3,21 @@
 //! web-sys wraps what is missing (`navigator.share` on a desktop) as if it were there, and the
 //! call then throws through wasm; so a thing is looked up here before it is used.
 
-use js_sys::{Array, Function, Object, Promise, Reflect, Uint8Array};
+use js_sys::{Function, Object, Promise, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use web_sys::{Blob, BlobPropertyBag, Document, Navigator, Window};
+use web_sys::{Blob, Document, Navigator, Window};
 
 /// The window, if this runs in one.
+#[cfg(target_arch = "wasm32")]
 pub(super) fn window() -> Option<Window> {
     web_sys::window()
+}
+
+/// A computer has none: whatever asks for it hears that the browser grants nothing.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) const fn window() -> Option<Window> {
+    None
 }
 
 /// The document of the window.
@@ -30,13 +37,20 @@ pub(super) fn property(of: &JsValue, name: &str) -> Option<JsValue> {
 }
 
 /// A global value, if it is there.
+#[cfg(target_arch = "wasm32")]
 pub(super) fn global(name: &str) -> Option<JsValue> {
     property(&js_sys::global(), name)
 }
 
+/// A computer has none.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) const fn global(_: &str) -> Option<JsValue> {
+    None
+}
+
 /// A global value that somebody left for the first who asks.
 pub(super) fn taken(name: &str) -> Option<JsValue> {
-    let value = global(name);
+    let value = Some(global(name)?);
     // Deleting what is not there is no fault.
     let _ = Reflect::delete_property(&js_sys::global(), &JsValue::from_str(name));
     value
@@ -74,11 +88,18 @@ pub(super) fn let_go(promise: Promise) {
     });
 }
 
+/// There is no blob without a browser.
+#[cfg(not(target_arch = "wasm32"))]
+pub(super) const fn blob(_: &[u8], _: &str) -> Result<Blob, JsValue> {
+    Err(JsValue::UNDEFINED)
+}
+
 /// A blob of these bytes.
+#[cfg(target_arch = "wasm32")]
 pub(super) fn blob(bytes: &[u8], mime: &str) -> Result<Blob, JsValue> {
-    let options = BlobPropertyBag::new();
+    let options = web_sys::BlobPropertyBag::new();
     options.set_type(mime);
-    let parts = Array::of1(&Uint8Array::from(bytes));
+    let parts = js_sys::Array::of1(&Uint8Array::from(bytes));
     Blob::new_with_u8_array_sequence_and_options(&parts, &options)
 }
 

@@ -36,6 +36,13 @@ pub fn decimal_mark(language: &str) -> char {
     mark_of(language).unwrap_or('.')
 }
 
+/// Nobody knows it without a browser.
+#[cfg(not(target_arch = "wasm32"))]
+const fn mark_of(_: &str) -> Option<char> {
+    None
+}
+
+#[cfg(target_arch = "wasm32")]
 fn mark_of(language: &str) -> Option<char> {
     let parts = NumberFormat::new(language).ok()?.format_to_parts(1.5);
     let mark = parts

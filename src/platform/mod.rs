@@ -3,6 +3,11 @@
 //! It keeps strings and bytes and knows no entry, no language and no rule of the trade.
 //! What needs no browser is compiled everywhere and tested natively; the rest is for wasm only.
 
+#![cfg_attr(
+    not(target_arch = "wasm32"),
+    allow(dead_code, reason = "the tests of views use a part of the browser")
+)]
+
 pub mod cut;
 pub mod fit;
 pub mod keys;
@@ -12,51 +17,60 @@ pub mod room;
 pub mod spoken;
 pub mod stamp;
 
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod backup;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod barcode;
 #[cfg(target_arch = "wasm32")]
 pub mod chance;
+#[cfg(all(test, not(target_arch = "wasm32")))]
+#[path = "still/chance.rs"]
+pub mod chance;
 #[cfg(target_arch = "wasm32")]
+pub mod clock;
+#[cfg(all(test, not(target_arch = "wasm32")))]
+#[path = "still/clock.rs"]
 pub mod clock;
 #[cfg(target_arch = "wasm32")]
 pub mod crash_panel;
 #[cfg(target_arch = "wasm32")]
 pub mod edge;
-#[cfg(target_arch = "wasm32")]
+#[cfg(all(test, not(target_arch = "wasm32")))]
+#[path = "still/edge.rs"]
+pub mod edge;
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod event;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod files;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod journal;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 mod js;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod keep;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod level;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod local;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod locale;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod lock;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod page;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod photo;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod tabs;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod tone;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 mod transaction;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod update;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod voice;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod wake_lock;
 #[cfg(target_arch = "wasm32")]
 pub mod whole;

@@ -52,6 +52,7 @@ pub fn is_low() -> bool {
 }
 
 /// The address after `#`, without it; empty at the start.
+#[cfg(target_arch = "wasm32")]
 pub fn hash() -> String {
     let hash = js::window()
         .and_then(|window| window.location().hash().ok())
@@ -60,6 +61,7 @@ pub fn hash() -> String {
 }
 
 /// Goes to another address after `#`; the way back stays open.
+#[cfg(target_arch = "wasm32")]
 pub fn set_hash(hash: &str) {
     if let Some(window) = js::window() {
         let _ = window.location().set_hash(hash);
@@ -67,9 +69,39 @@ pub fn set_hash(hash: &str) {
 }
 
 /// Goes to another address after `#` in place of this one, so that "back" skips this one.
+#[cfg(target_arch = "wasm32")]
 pub fn replace_hash(hash: &str) {
     if let Some(window) = js::window() {
         let _ = window.location().replace(&format!("#{hash}"));
+    }
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+pub use address::{hash, replace_hash, set_hash};
+
+/// Where a test is.
+#[cfg(not(target_arch = "wasm32"))]
+mod address {
+    use std::cell::RefCell;
+
+    thread_local! {
+        static HASH: RefCell<String> = const { RefCell::new(String::new()) };
+    }
+
+    /// The address after `#`, without it.
+    pub fn hash() -> String {
+        HASH.with_borrow(Clone::clone)
+    }
+
+    /// Goes to another address.
+    pub fn set_hash(hash: &str) {
+        let hash = hash.trim_start_matches('#');
+        HASH.with_borrow_mut(|it| hash.clone_into(it));
+    }
+
+    /// The same; nobody goes back.
+    pub fn replace_hash(hash: &str) {
+        set_hash(hash);
     }
 }
 

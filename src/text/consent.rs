@@ -15,6 +15,9 @@ templates! {
             "" => format!("This work: {more} more"),
             _ => format!("This work: {more} more, {total} in all"),
         },
+        RepairAndFurther { repair: &'a str, further: &'a str, total: &'a str } => format!(
+            "Full repair: {repair}. Further work already approved: {further}. In all: {total}",
+        ),
         Witness => "Who else saw it (name)",
         RefusedToSign(who: &'a str) => match who {
             "" => "Refused to sign; no witness is named.".to_owned(),

@@ -14,6 +14,7 @@ sentences! {
         DayNothing => "No open job to pack. Begin with New job.",
         MakeDay => "Make the day file",
         ChooseFirst => "Choose a job first.",
+        OtherVanSay => "Planned for another van until now. This file moves them:",
         DaySlip => "A day is needed, and a van has one to three letters.",
         OutTitle => "Send to shop",
         CloseDay => "End-of-day file",
@@ -53,7 +54,7 @@ sentences! {
             "Empty for 50 mi or 80 km and 5 days (common practice). The manufacturer's own interval takes precedence.",
         KeepDays => "Days before customer data is removed",
         KeepDaysSay =>
-            "Empty for never. After this many days name, address, telephone, plate, complaint, notes and signatures of an ended job are removed from a phone that has a confirmation for it. The shop has the full job. 30 suits a van that can be stolen.",
+            "Empty for never. After this many days name, address, telephone, e-mail, plate, complaint, notes and signatures of an ended job are removed from a phone that has a confirmation for it. The shop has the full job. 30 suits a van that can be stolen.",
         Templates => "Lines of an estimate",
         TemplatesSay =>
             "An estimate can begin with these lines. They are saved from an estimate, on its price screen.",
@@ -64,7 +65,7 @@ sentences! {
         ShopSlip => "Whole numbers and amounts only, or nothing.",
         EraseTitle => "Erase the customer",
         EraseGoes =>
-            "Gone for good, here and wherever this job's file is opened: name, telephone, address, plate, and where a message came from. An old file does not bring them back.",
+            "Gone for good, here and on every phone with its next file from here: name, telephone, address, e-mail, plate, and where a message came from. An old file does not bring them back.",
         EraseStays =>
             "Stays: the vehicle with its VIN, readings, decisions, specs, torques, answers and price. The report's digest still holds.",
         EraseMay => "May contain names too. Tap what to erase as well:",
@@ -73,6 +74,8 @@ sentences! {
         EraseHalf => "Only a part of it was erased. Do it again.",
         EraseFailed => "It could not be erased. Try again.",
         EraseNobody => "No one is named in this job.",
+        EraseProposed => "names them",
+        EraseOthers => "Other jobs of this customer. Tap one to leave it as it is:",
         Complaint => "Complaint",
         Notes => "Notes",
         Signatures => "Signatures",
@@ -83,5 +86,8 @@ sentences! {
 }
 
 phrases! {
+    planned_for(job: &str, van: &str) => "{job}: van {van}",
+    file_for_van(file: &str, here: &str) =>
+        "This file is for van {file}, and this phone is van {here}. Check with the shop before you start.",
     change(what: &str, from: &str, to: &str) => "{what}: {from} \u{2192} {to}",
 }

@@ -12,7 +12,7 @@ sentences! {
         NothingNew => "nothing new",
         Asks => "asks first",
         Refused => "refused",
-        FindJob => "Plate, VIN, name, part or lot",
+        FindJob => "Plate, VIN, name, phone, invoice, part or lot",
         NoneFound => "No job matches that.",
         ChecksTitle => "Wrenches and dials to check",
         Dial => "Dial indicator",

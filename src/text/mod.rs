@@ -26,6 +26,7 @@ mod runout;
 mod saved;
 mod say;
 mod screen;
+mod shop;
 mod step;
 mod table;
 #[cfg(test)]
@@ -36,7 +37,7 @@ mod verified;
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
     ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, report::*,
-    runout::*, saved::*, say::*, screen::*, step::*, thickness::*, verified::*,
+    runout::*, saved::*, say::*, screen::*, shop::*, step::*, thickness::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
@@ -147,6 +148,14 @@ spoken! {
     ledger::measure(measure: Measure) -> (&'static str, &'static str);
     /// A van by its letters or its phone; all vans where that is empty.
     ledger::van_name(name: &str) -> String;
+    /// A van by its letters, or by its number where it has none.
+    ledger::van_label(letters: &str, number: usize) -> String;
+    /// So many jobs.
+    ledger::jobs(n: usize) -> String;
+    /// The name of the file of a job list.
+    ledger::job_list_file(day: &str) -> String;
+    /// The name of the file for the accountant.
+    ledger::books_file(day: &str) -> String;
     /// A kind of wheel end at so many corners.
     ledger::work_on(kind: &str, corners: usize) -> String;
     /// When, and by which van, a job is done.

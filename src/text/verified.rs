@@ -19,6 +19,11 @@ templates! {
             count(decisions, "decision", "decisions"),
         ),
         Differs => "DIFFERS",
+        PartOfJob => "PART OF A JOB",
+        Part(missing: usize) => format!(
+            "{} named and not here; nothing of that job was judged: merge it with the rest",
+            count(missing, "entry is", "entries are"),
+        ),
         Refused => "REFUSED",
         NotOurs => "this is not a Hubslate file",
         Newer { version: u64 } =>

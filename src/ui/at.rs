@@ -4,7 +4,7 @@ use std::ops::Deref;
 use std::rc::Rc;
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::ui::react::*;
 
 use crate::job::combined_steps::{Line, lines, recorded, screen_without};
 use crate::job::entry::{Event, Reply};

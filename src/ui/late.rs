@@ -6,15 +6,41 @@
 use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
-use leptos::task::spawn_local;
-use wasm_split_helpers::{SplitLoaderError, wasm_split};
-
 use crate::text::{self, Say};
 use crate::ui::parts::key::{Look, key};
+use crate::ui::react::spawn_local;
 use crate::ui::route::Route;
-use crate::ui::screens;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
+
+#[cfg(target_arch = "wasm32")]
+mod part {
+    use wasm_split_helpers::{SplitLoaderError, wasm_split};
+
+    use super::{App, Node, Route};
+    use crate::ui::screens;
+
+    /// The screens of the second part.
+    #[wasm_split(late, fallible, preload(fetch))]
+    pub fn screen(app: App, route: Route) -> Result<Node, SplitLoaderError> {
+        Ok(screens::late(app, &route))
+    }
+}
+
+/// On a computer the program is in one piece.
+#[cfg(not(target_arch = "wasm32"))]
+mod part {
+    use super::{App, Node, Route};
+    use crate::ui::screens;
+
+    pub async fn fetch() -> Result<(), ()> {
+        Ok(())
+    }
+
+    pub async fn screen(app: App, route: Route) -> Result<Node, ()> {
+        Ok(screens::late(app, &route))
+    }
+}
 
 /// How far the second part of the program is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,15 +53,18 @@ pub enum Late {
     NotLoaded,
 }
 
-/// The screens of the second part.
-#[wasm_split(late, fallible, preload(fetch))]
-fn screen(app: App, route: Route) -> Result<Node, SplitLoaderError> {
-    Ok(screens::late(app, &route))
+impl Late {
+    /// At the start of the page.
+    pub const START: Self = if cfg!(target_arch = "wasm32") {
+        Self::Coming
+    } else {
+        Self::Here
+    };
 }
 
 /// Loads the second part, and says how that went.
 pub async fn load(app: App) {
-    app.late.set(match fetch().await {
+    app.late.set(match part::fetch().await {
         Ok(()) => Late::Here,
         Err(_) => Late::NotLoaded,
     });
@@ -47,7 +76,8 @@ pub fn shown(app: App, route: Route) -> Node {
     match app.late.get() {
         Late::Here => {
             // It is loaded: the first look finds it.
-            let looked = pin!(screen(app, route)).poll(&mut Context::from_waker(Waker::noop()));
+            let looked =
+                pin!(part::screen(app, route)).poll(&mut Context::from_waker(Waker::noop()));
             match looked {
                 Poll::Ready(Ok(node)) => node,
                 _ => Node::default(),

@@ -39,6 +39,10 @@ pub enum Route {
     ShopLists,
     /// What the shop counts.
     Counts,
+    /// The jobs of the shop as a list that is chosen, sorted and added up.
+    JobList,
+    /// The day of all vans.
+    Board,
     /// The spec library of this phone.
     Book,
     /// Units, tools, sound.
@@ -49,6 +53,8 @@ pub enum Route {
     Out,
     /// What the shop has set for its vans.
     Shop,
+    /// The customer of a job, with all visits.
+    Customer(String),
     /// Letting go of the customer of a job.
     Erase(String),
     /// A place that does not exist.
@@ -67,12 +73,15 @@ impl Route {
             (Some("import"), None, _) => Self::Import,
             (Some("shop-lists"), None, _) => Self::ShopLists,
             (Some("shop-lists"), Some("counts"), None) => Self::Counts,
+            (Some("shop-lists"), Some("jobs"), None) => Self::JobList,
+            (Some("shop-lists"), Some("board"), None) => Self::Board,
             (Some("book"), None, _) => Self::Book,
             (Some("settings"), None, _) => Self::Settings,
             (Some("day"), None, _) => Self::Day,
             (Some("out"), None, _) => Self::Out,
             (Some("shop"), None, _) => Self::Shop,
             (Some("job"), Some(id), Some("erase")) => Self::Erase(id.to_owned()),
+            (Some("job"), Some(id), Some("customer")) => Self::Customer(id.to_owned()),
             (Some("job"), Some(id), None) => Self::Job(id.to_owned()),
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("cause")) => Self::Cause(id.to_owned()),
@@ -102,12 +111,15 @@ impl Route {
             Self::Import => "#/import".to_owned(),
             Self::ShopLists => "#/shop-lists".to_owned(),
             Self::Counts => "#/shop-lists/counts".to_owned(),
+            Self::JobList => "#/shop-lists/jobs".to_owned(),
+            Self::Board => "#/shop-lists/board".to_owned(),
             Self::Book => "#/book".to_owned(),
             Self::Settings => "#/settings".to_owned(),
             Self::Day => "#/day".to_owned(),
             Self::Out => "#/out".to_owned(),
             Self::Shop => "#/shop".to_owned(),
             Self::Erase(id) => format!("#/job/{id}/erase"),
+            Self::Customer(id) => format!("#/job/{id}/customer"),
             Self::Job(id) => format!("#/job/{id}"),
             Self::Step(id, key) => format!("#/job/{id}/{}", key.code()),
             Self::Where(id) => format!("#/job/{id}/where"),
@@ -140,6 +152,7 @@ impl Route {
             | Self::Runout(id)
             | Self::Thickness(id)
             | Self::Notes(id)
+            | Self::Customer(id)
             | Self::Erase(id)
             | Self::Truth(id) => Some(id),
             Self::Home
@@ -149,6 +162,8 @@ impl Route {
             | Self::Import
             | Self::ShopLists
             | Self::Counts
+            | Self::JobList
+            | Self::Board
             | Self::Book
             | Self::Day
             | Self::Out
@@ -176,12 +191,15 @@ mod tests {
             Route::Import,
             Route::ShopLists,
             Route::Counts,
+            Route::JobList,
+            Route::Board,
             Route::Book,
             Route::Settings,
             Route::Day,
             Route::Out,
             Route::Shop,
             Route::Erase(id()),
+            Route::Customer(id()),
             Route::Job(id()),
             Route::Step(id(), key),
             Route::Step(id(), StepKey::once(Step::Odometer)),

@@ -10,12 +10,13 @@ use crate::platform::journal::{Closed, First, Journal};
 use crate::platform::local::Local;
 use crate::platform::memory::Memory;
 use crate::platform::record::{Photo, Record, Storage, StoreError};
-use crate::slate::{Bytes, Read, Store, orphans};
+use crate::slate::{Bytes, Read, Store};
 use crate::sorted::Sorted;
 
 mod backing;
 mod both;
 mod drafts;
+mod photos;
 
 use backing::Backing;
 pub use both::beside;
@@ -59,15 +60,15 @@ pub struct CameBack {
     /// Whether more than the last tap of any was gone.
     pub lost: bool,
     /// How many entries each log has that is worked on.
-    pub counted: Vec<(String, u64)>,
+    pub counted: OrderedMap<String, u64>,
 }
 
 impl CameBack {
     /// Whether a line says all that is known of its job: a browser that died between a tap and its
     /// line left the line behind.
     pub fn is_level(&self, line: &Summary) -> bool {
-        let counted = self.counted.iter().find(|(log, _)| *log == line.log);
-        line.too_long > 0 || counted.is_none_or(|(_, entries)| *entries == line.entries())
+        let counted = self.counted.get(&line.log);
+        line.too_long > 0 || counted.is_none_or(|entries| *entries == line.entries())
     }
 }
 
@@ -215,52 +216,6 @@ impl BrowserStore {
         logs.order();
         logs.dedup();
         (logs, is_read)
-    }
-
-    /// A picture or a voice note, if this phone has it.
-    pub async fn photo(&self, sha: &str) -> Option<Photo> {
-        match self.journal() {
-            Ok(journal) => journal.photo(sha).await.ok().flatten(),
-            Err(_) => self.0.memory.photo(sha),
-        }
-    }
-
-    /// The pictures that no entry of this phone names; none where not everything could be read.
-    pub async fn orphans(&self) -> Vec<String> {
-        let Ok(journal) = self.journal() else {
-            return Vec::new();
-        };
-        // Pictures first: one whose entry comes while the entries are read is not listed.
-        let (Ok(photos), Ok(saved)) = (journal.photo_keys().await, journal.read_all().await) else {
-            return Vec::new();
-        };
-        let Ok(asides) = journal.asides().await else {
-            return Vec::new();
-        };
-        let second: Vec<Record> = self
-            .local()
-            .and_then(|local| local.logs().ok())
-            .unwrap_or_default()
-            .iter()
-            .flat_map(|log| self.read_second(log))
-            .collect();
-        let entries = saved
-            .iter()
-            .chain(&second)
-            .map(|record| record.text.as_str());
-        orphans(
-            photos,
-            entries.chain(asides.iter().map(|aside| aside.text.as_str())),
-        )
-    }
-
-    /// Drops pictures by their digest.
-    pub async fn drop_photos(&self, shas: &[String]) {
-        let Ok(journal) = self.journal() else { return };
-        for sha in shas {
-            // What cannot be dropped is found again at the next start.
-            let _ = journal.delete_photo(sha).await;
-        }
     }
 
     /// Lets go of the second copy of a job that has ended, once the journal has all of it.

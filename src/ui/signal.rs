@@ -9,15 +9,15 @@ use std::cell::RefCell;
 use std::marker::PhantomData;
 use std::rc::Rc;
 
-use leptos::prelude as leptos;
-use leptos::{Get as _, GetUntracked as _, LocalStorage, Update as _};
+use crate::ui::react;
+use react::{Get as _, GetUntracked as _, LocalStorage, Update as _};
 use wasm_bindgen::UnwrapThrowExt;
 
 /// A `RefCell` of what the signal holds.
 type Held = Rc<dyn Any>;
 
 /// The one signal of Leptos behind all of ours.
-type Inner = leptos::RwSignal<Held, LocalStorage>;
+type Inner = react::RwSignal<Held, LocalStorage>;
 
 /// A value that screens follow; as in Leptos it is a name that may be copied.
 pub struct RwSignal<T> {

@@ -13,7 +13,7 @@ use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::{BrowserStore, CameBack};
-use crate::ui::state::{App, Shut};
+use crate::ui::state::App;
 use crate::ui::sweep::sweep;
 
 /// Starts the app in the page.
@@ -117,22 +117,10 @@ fn stay_awake(app: App) {
 
 /// Opens the job that a place belongs to, whenever the place changes.
 fn follow_route(app: App) {
-    let arrive = move |route: Route| {
-        if let Some(job) = route.job()
-            && !app.is_open(job)
-        {
-            // No step of another car stands at the place of this one.
-            app.shut.set(Shut::Reading);
-            app.open.set(None);
-            app.read_job(job.to_owned());
-        }
-        app.ago.set(None);
-        app.route.set(route);
-    };
-    arrive(app.route.get_untracked());
+    app.arrive(app.route.get_untracked());
     let listener = page::on_hash(move |hash| {
         tone::unlock();
-        arrive(Route::from_hash(&hash));
+        app.arrive(Route::from_hash(&hash));
         page::scroll_top();
     });
     StoredValue::new_local(listener);

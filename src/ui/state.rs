@@ -11,8 +11,8 @@ mod shared;
 use std::ops::Deref;
 use std::sync::Arc;
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Entry, Event, LogId};
@@ -77,6 +77,13 @@ impl Open {
             steps,
             whole,
         }
+    }
+
+    /// A job of these entries, of which none is missing.
+    #[cfg(test)]
+    pub(in crate::ui) fn of(entries: &[Entry]) -> Option<Self> {
+        let log = entries.first()?.log.clone();
+        Some(Self::new(log, entries.to_vec(), true))
     }
 
     /// The step that comes next.

@@ -128,7 +128,7 @@ async function main() {
     const lines = JSON.parse(readFileSync(join(app, "../lines.json"), "utf8"));
     await plantJobs(page, MANY_JOBS, lines);
     await page.reload();
-    await leveled(page);
+    await leveled(page, MANY_JOBS);
     const home = await measureHome(context, hosts[0], SLOWER);
     say(`start at home with ${MANY_JOBS} jobs, ${SLOWER} times slower`, median(home), "ms");
   } finally {

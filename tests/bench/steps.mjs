@@ -79,21 +79,15 @@ export async function plantJobs(page, count, lines) {
   }, [samples, count]);
 }
 
-/** Waits until the backup files of the phone hold every job that is in the database: their size is
- * the same twice, some seconds apart. */
-export async function leveled(page) {
-  const size = () => page.evaluate(async () => {
+/** Waits until the backup files of the phone hold each of `count` planted jobs as closed. */
+export async function leveled(page, count) {
+  const closed = () => page.evaluate(async () => {
     const root = await navigator.storage.getDirectory();
-    const files = ["backup-1", "backup-2"].map(async (name) => (await (await root.getFileHandle(name)).getFile()).size);
-    return (await Promise.all(files)).reduce((sum, bytes) => sum + bytes, 0);
+    const files = ["backup-1", "backup-2"].map(async (name) => (await (await root.getFileHandle(name)).getFile()).text());
+    const lines = (await Promise.all(files)).flatMap((text) => text.split("\n")).filter((line) => line.includes('"held"'));
+    return new Set(lines.flatMap((line) => line.match(/[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}/g) ?? [])).size;
   });
-  let before = -1;
-  await expect.poll(async () => {
-    const now = await size();
-    const still = now > 10_000 && now === before;
-    before = now;
-    return still;
-  }, { intervals: [5_000], timeout: 600_000 }).toBe(true);
+  await expect.poll(closed, { intervals: [5_000], timeout: 600_000 }).toBeGreaterThanOrEqual(count);
 }
 
 /** Milliseconds of strict writes of one record of an entry's size on the page at `host.url`, each

@@ -74,28 +74,6 @@ test("a signature has a name before it", async ({ app }) => {
   await expect(page).toContainText("Signed here, Sam Ferry");
 });
 
-test("a bearing that is noisy without play is told so, with no dots at zero beside REPLACE", async ({ app }) => {
-  test.slow();
-  const quick = new Quick(app);
-  await quick.practice();
-  await quick.walk("Decide: Decision", { "Spin by hand": "Rough and noisy" });
-  await expect(quick.main).toContainText("REPLACE");
-  await expect(quick.main).toContainText("Movement was not the reason");
-  await quick.walk("Approve: Customer's answer");
-  await expect(quick.main).toContainText("The bearing is noisy when the wheel is turned by hand.");
-  await expect(quick.main.locator(".verdict__bar")).toHaveCount(0);
-  await quick.key("No").tap();
-  await quick.goOn(() => quick.key("Refused to sign").tap());
-  await quick.finish("Declined, put back");
-  const page = await pageOne(quick);
-  await expect(page).toContainText("NOT REPAIRED: repair declined");
-  await expect(page).toContainText("The bearing feels rough when the wheel is turned by hand.");
-  await expect(page.locator(".report__drawing--wide")).toHaveCount(0);
-  // Refused to sign: no signature stands beside it.
-  await expect(page).toContainText("Refused to sign");
-  await expect(page.locator(".report__signature")).toHaveCount(0);
-});
-
 test("what was declined is not to pay, and a car at STOP has no re-torque", async ({ app }) => {
   const quick = new Quick(app);
   const page = await shown(quick, sampleText("declined-stop"));

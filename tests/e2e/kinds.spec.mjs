@@ -1,5 +1,5 @@
-// One job of each kind of wheel end that is no bolted, driven hub: asked for at home, its specs typed,
-// worked at the car from what the answers composed, and ended with nothing loose.
+// The longest job of another kind of wheel end than a bolted, driven hub: asked for at home, its specs
+// typed, worked at the car from what the answers composed, and ended with nothing loose.
 import { test, expect, open } from "./support/fixtures.mjs";
 import { FAMILY, FIRST, SOURCE } from "./pages/bookings.mjs";
 import { VAN } from "./pages/first.mjs";
@@ -13,61 +13,12 @@ const torque = (value) => async (pack) => {
   await pack.card(value, "lb-ft", { source: (await pack.step()) === pack.first ? SOURCE : undefined });
 };
 
-/** Seated at 30 lb-ft while it turns, then back a sixteenth of a turn: US Army TM 9-2330-202-13&P. */
-async function setting(pack) {
-  await pack.type("Value", "30");
-  if ((await pack.key("lb-ft").getAttribute("aria-pressed")) !== "true") await pack.key("lb-ft").tap();
-  await pack.page.getByText("More stages, thread, count…").tap();
-  await pack.key("+ back").tap();
-  await pack.type("then back by, degrees; empty: until it is loose", "22.5");
-  await pack.source(SOURCE);
-  await saved(pack);
-}
-
-/** The window of TMC RP 618: 0.001 to 0.005 in. */
-async function window(pack) {
-  await pack.type("Least end play", "0.001");
-  await pack.type("Most end play", "0.005");
-  if ((await pack.key("in").getAttribute("aria-pressed")) !== "true") await pack.key("in").tap();
-  await saved(pack);
-}
-
-async function saved(pack) {
-  const step = await pack.step();
-  await pack.key("Save the spec").tap();
-  await expect(pack.page.getByRole("main", { name: new RegExp(`: ${step}$`) })).toHaveCount(0);
-}
-
 const play = (pack) => pack.card("2.0", "thou");
 const brake = { "Spec: bracket bolts": torque("80"), "Spec: guide pin bolts": torque("22") };
 
 /** Of each kind: its key, what else is chosen, the corner, its specs in their order, the readings, and
  * steps that it must come to. */
 const KINDS = {
-  "a bolted hub that is not driven, with a drum": {
-    choose: ["Bolted hub, not driven", "Drum"],
-    corner: "Rear left",
-    specs: { "Spec: hub bolts": torque("55"), "Spec: lug nuts": torque("85"), "Spec: play limit": play },
-    before: "6", after: "0.5",
-    come: ["Release parking brake", "Back off the shoes", "Hub out", "Drum on", "Set parking brake"],
-    never: ["Axle nut", "Caliper up"],
-  },
-  "a hub with a spindle nut": {
-    choose: ["Hub with spindle nut", "None"],
-    corner: "Rear right",
-    specs: { "Spec: spindle nut": torque("150"), ...brake, "Spec: lug nuts": torque("85"), "Spec: play limit": play },
-    before: "6", after: "0.5",
-    come: ["Cap off", "Spindle nut as found", "Spindle nut off", "Hub off the spindle", "Spindle nut", "Cap on"],
-    never: ["Free sensor wire", "Axle nut"],
-  },
-  "tapered rollers on a spindle": {
-    choose: ["Tapered rollers, set by nut", "Drum"],
-    corner: "Rear left",
-    specs: { "Spec: spindle nut": setting, "Spec: lug nuts": torque("85"), "Spec: end play": window },
-    before: "12", after: "3",
-    come: ["Nut lock as found", "Wash and look", "Pack the grease", "Seat and set the nut", "Slot for the cotter", "New cotter"],
-    never: ["Stake the nut", "Axle nut"],
-  },
   "a pressed-in bearing on a car with lug bolts": {
     choose: ["Pressed-in bearing, driven", "Bolts"],
     corner: "Front left",
@@ -155,18 +106,6 @@ async function whole(page, host, kind) {
     await expect(steps.filter({ hasText: new RegExp(`^${step}`) }).first(), step).toContainText("Done");
   }
 }
-
-test("one job of a bolted hub that is not driven, with a drum", async ({ page, host, faults: _ }) => {
-  await whole(page, host, KINDS["a bolted hub that is not driven, with a drum"]);
-});
-
-test("one job of a hub with a spindle nut", async ({ page, host, faults: _ }) => {
-  await whole(page, host, KINDS["a hub with a spindle nut"]);
-});
-
-test("one job of tapered rollers on a spindle", async ({ page, host, faults: _ }) => {
-  await whole(page, host, KINDS["tapered rollers on a spindle"]);
-});
 
 test("one job of a pressed-in bearing on a car with lug bolts", async ({ page, host, faults: _ }) => {
   await whole(page, host, KINDS["a pressed-in bearing on a car with lug bolts"]);

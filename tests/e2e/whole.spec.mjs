@@ -214,38 +214,3 @@ test("the whole job in a driveway without a signal, its contacts counted", async
   console.log(`Pack, known family: ${hands.told}`);
   expect.soft(hands.contacts, "contacts in Pack, family known").toBeLessThanOrEqual(MOST.packKnown);
 });
-
-test("the axle nut waits for the reading, or for the reason why there is none", async ({ app }) => {
-  test.setTimeout(90_000);
-  app.setDefaultTimeout(15_000);
-  const quick = new Quick(app);
-  await quick.practice();
-  await quick.walk("Measure: Loosen lug nuts", { "Spin by hand": "Rough and noisy" });
-  // Roughness condemns without a reading: decision and yes may be told before it, the nut may not.
-  await quick.goTo("Decision");
-  await quick.key("Show the customer").tap();
-  await quick.isAt("Measure: Loosen lug nuts");
-  await quick.goTo("Customer's answer");
-  await quick.key("Verbal approval").tap();
-  await quick.isAt("Measure: Loosen lug nuts");
-  await quick.goTo("Loosen axle nut");
-  await expect(quick.alert("The reading first")).toBeVisible();
-  await expect(quick.key("Nut is loose")).toHaveCount(0);
-  await quick.way("Go to that step").tap();
-  // The reading rests on an open wheel end, and says so.
-  await quick.isAt("Measure: Push, pull, read");
-  await expect(quick.alert("Something comes before this")).toBeVisible();
-
-  // Opened from the list a step stands alone.
-  await quick.goTo("Loosen lug nuts");
-  await quick.key("Loosened, on the stand").tap();
-  await quick.isAt("Measure: Shove again");
-  await quick.walk("Measure: Push, pull, read");
-  for (const round of [1, 2, 3]) {
-    await expect(app.getByText(`Cycle ${round} of 3`)).toBeVisible();
-    await quick.notDone("Not safe");
-  }
-  await quick.isAt("Remove: Loosen axle nut");
-  await quick.unfold();
-  await expect(quick.key("It stands firm")).toBeEnabled();
-});

@@ -505,6 +505,8 @@ pub fn between_shop_and_van() -> Vec<Event> {
         corner: Some(FRONT_LEFT),
     };
     let shop = Shop {
+        name: "Driveway Hubs (invented)".to_owned(),
+        contact: "555 0100".to_owned(),
         currency: "USD".to_owned(),
         tax: Some(TaxRule {
             percent: Decimal::parse("8.25").unwrap(),

@@ -22,9 +22,13 @@ fn shop() -> impl Strategy<Value = Shop> {
     );
     let currency = select(&["", "USD", "EUR"][..]).prop_map(str::to_owned);
     let labour = option::of(0_i64..100_000);
-    (currency, labour, text(), rules, estimate()).prop_map(
-        |(currency, labour, warranty, (share, retorque, keep_days), estimate)| {
+    let texts = (text(), text(), text());
+    (currency, labour, texts, rules, estimate()).prop_map(
+        |(currency, labour, texts, (share, retorque, keep_days), estimate)| {
+            let (warranty, name, contact) = texts;
             let mut shop = Shop {
+                name,
+                contact,
                 currency,
                 tax: estimate.tax,
                 labour,

@@ -98,7 +98,7 @@ fn working<'a>(path: &str, text: &'a str) -> Vec<(usize, &'a str)> {
     lines
 }
 
-/// Whether the module above declares this file under `#[cfg(test)]`.
+/// Whether the module above declares this file under `#[cfg(test)]`, or is so declared itself.
 fn only_for_tests(path: &str) -> bool {
     let Some((folder, name)) = path
         .strip_suffix(".rs")
@@ -112,6 +112,7 @@ fn only_for_tests(path: &str) -> bool {
     above
         .iter()
         .any(|file| fs::read_to_string(root.join(file)).is_ok_and(|text| text.contains(&declared)))
+        || only_for_tests(&format!("{folder}.rs"))
 }
 
 /// Cuts a line at `//`, unless that stands in an address such as `http://`.

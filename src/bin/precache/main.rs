@@ -141,7 +141,7 @@ mod host {
     }
 
     /// The first eight bytes in hexadecimal.
-    fn short(digest: &[u8]) -> String {
+    pub fn short(digest: &[u8]) -> String {
         digest.iter().take(8).fold(String::new(), |mut text, byte| {
             let _ = write!(text, "{byte:02x}");
             text

@@ -40,7 +40,7 @@ fn clicked(van: &str, finished: &str, times: u32) -> Summary {
     let mut job = Summary::of(&LogId(van.to_owned()), &fold([]), &[], None);
     job.tally.van = van.to_owned();
     job.tally.finished = finished.to_owned();
-    job.tally.clicks = vec![("Wrench A".to_owned(), times)];
+    job.tally.clicks = vec![(van.to_owned(), "Wrench A".to_owned(), times)];
     job
 }
 
@@ -97,4 +97,17 @@ fn the_kit_that_was_reported_last_counts_whatever_its_number() {
     let sheet = fold([before, later]);
     let all = to_check(&sheet, &[], day("2026-03-04"));
     assert!(all.iter().all(|it| it.due.is_none()), "{all:?}");
+}
+
+#[test]
+fn clicks_of_another_vans_wrench_of_the_same_name_are_its_own() {
+    let sheet = fold([kit("a", 2, carried("2025-09-01", Some("2026-06-01")))]);
+    // The job belongs to van b; van a helped with its own wrench.
+    let mut job = clicked("b", "2026-01-01", 9);
+    job.tally
+        .clicks
+        .push(("a".to_owned(), "Wrench A".to_owned(), 3));
+    let all = to_check(&sheet, &[job], day("2026-03-04"));
+    let wrench = all.into_iter().find(|it| it.wrench.is_some()).unwrap();
+    assert_eq!(wrench.clicks, 4_993);
 }

@@ -9,6 +9,8 @@ fn jobs(n: usize) -> Vec<Summary> {
         plate: format!("PLT {at:05}"),
         name: format!("Person {at} Nobody"),
         vin: format!("1M8GDM9AXKP{at:06}"),
+        phone: format!("+1 (555) 01{at:05}"),
+        invoices: vec![format!("N{at:04}")],
         parts: vec![Fitted {
             number: "MX-4410".to_owned(),
             lot: format!("L{at:05}"),
@@ -19,13 +21,15 @@ fn jobs(n: usize) -> Vec<Summary> {
 }
 
 #[test]
-fn ten_thousand_jobs_are_searched_by_plate_vin_name_part_and_lot() {
+fn ten_thousand_jobs_are_searched_by_plate_vin_name_phone_invoice_part_and_lot() {
     let finder = Finder::of(&jobs(10_000));
     let found = |typed: &str| finder.find(typed).collect::<Vec<_>>();
     assert_eq!(found("plt-04217"), [4217]);
     assert_eq!(found("AXKP004217"), [4217]);
     assert_eq!(found("person 4217 no"), [4217]);
     assert_eq!(found("l04217"), [4217]);
+    assert_eq!(found("(555) 01-04217"), [4217]);
+    assert_eq!(found("n4217"), [4217]);
     assert_eq!(found("mx 4410").len(), 10_000);
     assert_eq!(found("").len(), 10_000);
     assert_eq!(found("nowhere"), [0_usize; 0]);

@@ -96,3 +96,37 @@ fn the_last_count_is_the_last_in_order_whatever_its_number() {
     let rows = on_board(&fold([before, later]), &[], TODAY);
     assert_eq!((rows[0].left, rows[0].cores), (Some(3), 1));
 }
+
+#[test]
+fn what_any_van_lacks_is_ordered_over_all_vans() {
+    let row = |van: &str, number: &str, left, least| OnBoard {
+        van: van.to_owned(),
+        number: number.to_owned(),
+        left,
+        least,
+        today: 0,
+        cores: 0,
+    };
+    let stock = [
+        row("a", "MX-4410", Some(0), 2),
+        // More than enough here does not fill the other van.
+        row("b", "mx 4410", Some(5), 2),
+        row("c", "MX-4410", Some(-1), 1),
+        row("d", "MX-4410", None, 3),
+        row("a", "QZ-1", Some(2), 2),
+    ];
+    let orders = to_order(&stock);
+    assert_eq!(orders.len(), 1);
+    // Two for a; for c, which used one more than it had, two as well.
+    assert_eq!(
+        (orders[0].number.as_str(), orders[0].order, orders[0].left),
+        ("MX-4410", 4, 4)
+    );
+    let vans: Vec<(&str, i64)> = orders[0]
+        .vans
+        .iter()
+        .map(|(van, left)| (van.as_str(), *left))
+        .collect();
+    assert_eq!(vans, [("a", 0), ("b", 5), ("c", -1)]);
+    assert_eq!(to_order(&stock[4..]), []);
+}

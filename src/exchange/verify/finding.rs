@@ -103,6 +103,8 @@ pub enum Remark {
     Reformatted,
     /// An entry of a kind that this version does not know.
     Unknown(EntryId),
+    /// A part of a job: so many entries are named and not here. Nothing of it was judged.
+    Part(usize),
     /// Two phones told one fact differently.
     Disagree,
     /// What this entry rested on is not all here.
@@ -180,6 +182,7 @@ impl Remark {
         match self {
             Self::Reformatted => "reformatted",
             Self::Unknown(_) => "unknown",
+            Self::Part(_) => "part",
             Self::Disagree => "disagree",
             Self::NotChecked(_) => "not_checked",
             Self::OtherRules { .. } => "other_rules",
@@ -191,6 +194,7 @@ impl Remark {
         let say = match self {
             Self::Reformatted => Verified::Reformatted,
             Self::Unknown(id) => Verified::EntryUnknown(&id.0),
+            Self::Part(missing) => Verified::Part(*missing),
             Self::Disagree => Verified::RecordedTwice,
             Self::NotChecked(id) => Verified::NotChecked(&id.0),
             Self::OtherRules { rules, .. } => Verified::OtherRules(*rules),

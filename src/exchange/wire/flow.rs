@@ -55,6 +55,8 @@ form!(Held {
 });
 
 form!(Shop {
+    name(few),
+    contact(few),
     currency,
     tax,
     labour,
@@ -62,7 +64,7 @@ form!(Shop {
     share,
     retorque,
     keep_days,
-    templates
+    templates,
 });
 form!(ShopRetorque { after, days });
 form!(Template { kind, lines });

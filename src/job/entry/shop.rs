@@ -7,6 +7,10 @@ use crate::units::{DistanceUnit, Typed};
 /// The shop's settings; what is not set leaves a van with its own.
 #[derive(Clone, Debug, Default, PartialEq, Hash)]
 pub struct Shop {
+    /// The shop's name; empty if it is not set.
+    pub name: String,
+    /// How customers reach the shop; empty if it is not set.
+    pub contact: String,
     /// The currency's ISO 4217 code; empty if it is not set.
     pub currency: String,
     /// The tax on estimates.

@@ -71,9 +71,9 @@ fn clicks_are_counted_by_name_since_the_last_check() {
     // The entries of this sheet were noted on the first day of 1970.
     let now = sheet(&[click("A"), click("B"), click("A")]);
     let mut wrench = typed_wrench("A", "20", "200", TorqueUnit::NewtonMetre).unwrap();
-    assert_eq!(clicks(&now, &wrench), 2);
+    assert_eq!(clicks(&now, &wrench, None), 2);
     wrench.upkeep = typed_upkeep("1", wrench.unit, "1970-01-01", "4998").unwrap();
-    let counted = clicks(&now, &wrench);
+    let counted = clicks(&now, &wrench, None);
     let today = "1970-02-01".parse().unwrap();
     assert_eq!(
         wrench_due(&wrench, counted, today),
@@ -81,7 +81,7 @@ fn clicks_are_counted_by_name_since_the_last_check() {
     );
     assert_eq!(wrench_due(&wrench, 0, today), None);
     wrench.upkeep = typed_upkeep("", wrench.unit, "1970-01-02", "").unwrap();
-    assert_eq!(clicks(&now, &wrench), 0);
+    assert_eq!(clicks(&now, &wrench, None), 0);
     assert_eq!(
         typed_upkeep("", wrench.unit, "soon", ""),
         Err(KitError::Day)
@@ -107,7 +107,7 @@ fn practice_never_counts_a_click_on_a_wrench_of_any_name() {
             to: ItemState::Done,
             wrench: Some(("A".to_owned(), Typed::parse("120", unit).unwrap())),
         });
-        clicks(&sheet([opened, moved]), &wrench)
+        clicks(&sheet([opened, moved]), &wrench, None)
     };
     assert_eq!(clicked(None), 1);
     assert_eq!(clicked(Some("marten")), 0);

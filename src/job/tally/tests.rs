@@ -177,3 +177,73 @@ fn what_was_seen_and_why_it_came_back_are_reported_once_and_can_change() {
     assert_eq!(sheet.damage(Corner::RearLeft), None);
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
 }
+
+/// The same entries, each on its own phone.
+fn on_phones(whats: Vec<(&str, Event)>) -> JobState {
+    let (phones, whats): (Vec<&str>, Vec<Event>) = whats.into_iter().unzip();
+    let sheet = recorded(whats.into_iter().map(|what| (0, what)).collect());
+    let mut entries = sheet.entries().to_vec();
+    for (entry, phone) in entries.iter_mut().zip(phones) {
+        phone.clone_into(&mut entry.device);
+    }
+    fold(entries)
+}
+
+fn answered(step: Step) -> Event {
+    Event::Answered(StepKey::once(step), Reply::Done)
+}
+
+#[test]
+fn a_job_belongs_to_the_van_that_did_it_and_not_to_the_phone_that_opened_or_ended_it() {
+    use crate::job::entry::Opened;
+    use crate::trade::wheel_end::Start;
+    let opened = || {
+        Event::Opened(Opened {
+            start: Start::AtHome,
+            practice: None,
+        })
+    };
+    let prepared = vec![("shop", opened()), ("shop", answered(Step::Booking))];
+    assert_eq!(van(&on_phones(prepared.clone())), "");
+    let worked = vec![("n", site()), ("n", click(1)), ("n", click(2))];
+    let looked_back = vec![
+        ("shop", ended(Ending::Finished)),
+        ("shop", answered(Step::RetorqueDone)),
+        ("shop", answered(Step::Comeback)),
+        ("shop", answered(Step::Booking)),
+    ];
+    let all = [prepared, worked, looked_back].concat();
+    let sheet = on_phones(all);
+    assert_eq!(van(&sheet), "n");
+    // Its part left the van's stock with the van's last entry at the car, the fifth of all.
+    assert_eq!(done_at(&sheet, finished(&sheet).unwrap()), ("n", 4));
+    // Of two that did as much the first.
+    let two = vec![("b", site()), ("a", click(1))];
+    assert_eq!(van(&on_phones(two)), "b");
+}
+
+#[test]
+fn clicks_are_those_of_the_phone_that_recorded_them() {
+    let with = |nut: u8| match click(nut) {
+        Event::Moved(moved) => Event::Moved(Moved {
+            wrench: Some((
+                "A".to_owned(),
+                crate::units::Typed::parse("120", crate::units::TorqueUnit::NewtonMetre).unwrap(),
+            )),
+            ..moved
+        }),
+        other => other,
+    };
+    let sheet = on_phones(vec![("n", with(1)), ("s", with(2)), ("n", with(3))]);
+    let all: Vec<_> = clicks(&sheet).into_iter().collect();
+    assert_eq!(all, [(("n", "A"), 2), (("s", "A"), 1)]);
+    // A choice between two recorded values says one of them again, and clicks nothing.
+    let settled = on_phones(vec![("n", with(1)), ("n", with(2)), ("shop", with(1))]);
+    let all: Vec<_> = clicks(&settled).into_iter().collect();
+    assert_eq!(all, [(("n", "A"), 2)]);
+    // In a new pass it is turned again.
+    let pass = Event::Pass(StepKey::at(Step::TurnLugNuts, CORNER));
+    let again = on_phones(vec![("n", with(1)), ("n", pass), ("n", with(1))]);
+    let all: Vec<_> = clicks(&again).into_iter().collect();
+    assert_eq!(all, [(("n", "A"), 2)]);
+}

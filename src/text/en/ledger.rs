@@ -1,5 +1,6 @@
 //! The words of the shop's lists and counts.
 
+use super::count;
 use super::words::corner_title;
 use crate::job::tally::Measure;
 use crate::trade::damage::{CameBackFor, Damage};
@@ -77,11 +78,29 @@ pub(in crate::text) fn measure(measure: Measure) -> (&'static str, &'static str)
 pub(in crate::text) fn van_name(name: &str) -> String {
     if name.is_empty() {
         "All vans".to_owned()
-    } else if name.starts_with("van") {
-        name.to_owned()
     } else {
         format!("Van {name}")
     }
+}
+
+pub(in crate::text) fn van_label(letters: &str, number: usize) -> String {
+    if letters.is_empty() {
+        format!("Van {number}, no letters")
+    } else {
+        format!("Van {letters}")
+    }
+}
+
+pub(in crate::text) fn jobs(n: usize) -> String {
+    count(n, "job", "jobs")
+}
+
+pub(in crate::text) fn job_list_file(day: &str) -> String {
+    format!("hubslate-jobs-{day}.csv")
+}
+
+pub(in crate::text) fn books_file(day: &str) -> String {
+    format!("hubslate-books-{day}.csv")
 }
 
 pub(in crate::text) fn work_on(kind: &str, corners: usize) -> String {

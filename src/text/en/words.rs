@@ -347,6 +347,7 @@ pub(in crate::text) fn person_field(field: PersonField) -> &'static str {
         PersonField::Phone => "Phone",
         PersonField::Address => "Address of the work",
         PersonField::Plate => "Plate",
+        PersonField::Email => "E-mail",
         PersonField::Message => "Message from",
         PersonField::Witness => "Witness",
     }

@@ -3,6 +3,7 @@
 use super::eases::{Eases, eases};
 use super::{Fresh, here};
 use crate::exchange::bundle::{self, Wanted};
+use crate::exchange::day::{is_only_news, senders};
 use crate::exchange::pieces::{CalledOff, Waits};
 use crate::exchange::rescue::SetAside;
 use crate::exchange::wire::{WireError, decode};
@@ -42,6 +43,7 @@ pub(super) async fn plan(
     work: Work,
 ) -> Result<Plan, Say> {
     let all = incoming.logs.len();
+    let senders = senders(&incoming.logs);
     let mut plan = Plan {
         wanted: bundle::wanted(incoming.logs.iter().flat_map(|log| &log.entries)),
         logs: incoming.logs.iter().map(|log| log.id.0.clone()).collect(),
@@ -56,6 +58,10 @@ pub(super) async fn plan(
             plan.book = plan.book.and(news(shelf, &log).await.map_err(refused)?);
         }
         let known = here(shelf, &log.id.0).await.map_err(refused)?;
+        if log.kind == LogKind::Job && known.is_empty() && is_only_news(&log, &senders) {
+            plan.logs.retain(|it| *it != log.id.0);
+            continue;
+        }
         let merged = exchange::merge(&known, &log.records);
         if !known.is_empty() && is_too_long(&known, &merged.add) {
             return Err(Say::ImportTooLong);

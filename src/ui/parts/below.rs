@@ -1,6 +1,6 @@
 //! What lies below the lower edge of a step: until its end has been on the screen no key answers.
 
-use leptos::html::Span;
+use crate::ui::react::html::Span;
 
 use crate::platform::edge::{Edge, page_down};
 use crate::text::{self, Lang};

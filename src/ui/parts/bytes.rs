@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::Event;
 use crate::map::OrderedMap;

@@ -1,6 +1,6 @@
 //! A key that opens the camera. The bytes are kept first, then the entry that names them.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 use web_sys::File;
 
 use crate::job::entry::{EntryId, Event, LogId, Photo};
@@ -89,7 +89,7 @@ pub fn camera(shot: Shot, trouble: Trouble, look: Look) -> Node {
 
 /// A key that opens the camera; what becomes of the picture is the caller's.
 pub fn lens(class: &'static str, label: String, taken: impl Fn(File) + Clone + 'static) -> Node {
-    let input = NodeRef::<leptos::html::Input>::new();
+    let input = NodeRef::<crate::ui::react::html::Input>::new();
     let chosen = move |_| {
         let input = input.get_untracked();
         let file = input.as_ref().and_then(|input| input.files()?.get(0));

@@ -1,7 +1,7 @@
 //! Half-typed fields, half-set needles, counted swings: kept on the phone at every key, so that
 //! neither a kill nor a picture taken in between loses them. Gone once they became entries.
 
-use leptos::prelude::*;
+use crate::ui::react::*;
 
 use crate::trade::answer::Answer;
 use crate::ui::at::StepContext;

@@ -1,6 +1,6 @@
 //! A field with its label: text in, raw as typed; Enter keeps the spec it stands on.
 
-use leptos::ev::KeyboardEvent;
+use web_sys::KeyboardEvent;
 
 use crate::platform::{clock, page};
 use crate::ui::parts::draft::Drafts;

@@ -1,7 +1,7 @@
 //! Files that come in, dropped or chosen: how far they are, and what became of each.
 
-use leptos::ev::DragEvent;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use web_sys::DragEvent;
 use web_sys::{File, FileList};
 
 use crate::exchange::Rescue;
@@ -59,7 +59,7 @@ pub fn intake(app: App, label: &'static str) -> Node {
 
 /// Where files are dropped; a tap opens the picker.
 fn place(intake: Intake, label: &'static str) -> Node {
-    let input = NodeRef::<leptos::html::Input>::new();
+    let input = NodeRef::<crate::ui::react::html::Input>::new();
     let chosen = move |_| {
         if let Some(files) = input.get_untracked().and_then(|input| input.files()) {
             take_each(intake, &files);

@@ -25,6 +25,21 @@ pub mod wrenches;
 
 use crate::platform::clock;
 
+/// The first day of this month on this phone, `YYYY-MM-DD`.
+pub fn month_begins() -> String {
+    let today = today();
+    let month = today.get(..8).unwrap_or_default();
+    format!("{month}01")
+}
+
+/// The time on this phone, `HH:MM`.
+pub fn now_time() -> String {
+    clock::now()
+        .local()
+        .and_then(|local| Some(local.time().to_string().get(..5)?.to_owned()))
+        .unwrap_or_default()
+}
+
 /// The day on this phone, `YYYY-MM-DD`.
 pub fn today() -> String {
     clock::now()

@@ -2,7 +2,7 @@
 
 use crate::ui::view::prelude::*;
 
-use leptos::ev::KeyboardEvent;
+use web_sys::KeyboardEvent;
 
 /// A key that calls `begin` once when it is pressed and `end` when it is let go, however that
 /// happens.

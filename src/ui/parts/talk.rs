@@ -1,7 +1,7 @@
 //! A key that records a note while it is held: no typing with gloves on.
 
-use leptos::ev::KeyboardEvent;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use web_sys::KeyboardEvent;
 
 use crate::job::entry::{Event, Voice};
 use crate::platform::clock::{self, Timer};

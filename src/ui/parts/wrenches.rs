@@ -1,7 +1,7 @@
 //! The van's wrenches in a job: that none is known, that one is past its check, and those that were
 //! entered after the job was packed.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::{Carried, Event};
 use crate::job::kit::{self, same_wrenches};

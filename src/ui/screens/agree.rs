@@ -4,7 +4,7 @@
 
 use crate::drawing::corner as vehicle;
 use crate::job::account::{Offer, offer};
-use crate::job::agreed::agreed_with;
+use crate::job::agreed::{agreed_with, repair_with_further};
 use crate::job::entry::{Consent, Event, How, Money, PersonField, Remark, Scope};
 use crate::platform::clock;
 use crate::platform::edge::page_end;
@@ -140,7 +140,21 @@ impl Question {
         let recorded = money(at.fmt, amount);
         Some(match self.scope {
             Scope::Teardown => text::price_refit(at.lang, &recorded),
-            Scope::Repair => text::price_repair(at.lang, &recorded),
+            Scope::Repair => match repair_with_further(at.sheet(), amount) {
+                None => text::price_repair(at.lang, &recorded),
+                Some((further, total)) => {
+                    let (further, total) = (money(at.fmt, &further), money(at.fmt, &total));
+                    let (repair, further, total) = (&recorded, &further, &total);
+                    text::asking(
+                        at.lang,
+                        Asking::RepairAndFurther {
+                            repair,
+                            further,
+                            total,
+                        },
+                    )
+                }
+            },
             Scope::Extra => {
                 let total = agreed_with(at.sheet(), amount).map(|total| money(at.fmt, &total));
                 let (more, total) = (recorded.as_str(), total.as_deref().unwrap_or_default());

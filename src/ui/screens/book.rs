@@ -1,7 +1,7 @@
 //! The spec library of this phone: what is kept, for which vehicles, how old it is; confirmed by one
 //! tap each, and taken along as a file of its own.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::book::{PREFIX, offers, source_of};
 use crate::job::entry::{Event, LogId, VehicleField};

@@ -5,7 +5,6 @@ use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
 use crate::job::entry::{Ending, Event, Opened};
 use crate::job::errand::{Errand, Standing};
-use crate::platform::clock;
 use crate::sorted::Sorted;
 use crate::text::{self, BookWord, Desk, Flow, Lang, Say};
 use crate::trade::play::Decision;
@@ -21,12 +20,10 @@ use crate::ui::screens::flow;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
-/// So many rows of a list are drawn first, and where somebody looks for one.
-const FIRST_ROWS: usize = 20;
-/// So many rows a list has at most.
-const MOST_ROWS: usize = 200;
-/// After so long the first rows were painted.
-const PAINT_MS: i32 = 100;
+/// So many rows a list has at first, and as many more each time that more are asked for.
+const ROWS: usize = 10;
+/// From so many jobs on the way to the shop stands above the lists.
+const MANY_JOBS: usize = 30;
 /// How many jobs that are due on a later day stand among those that ask for something.
 const SOON: usize = 3;
 
@@ -38,13 +35,11 @@ pub fn home(app: App) -> Node {
     // A list that is not read yet is no empty one.
     let some = Memo::new(move |_| !app.jobs.with(Vec::is_empty));
     let none = Memo::new(move |_| app.listed.get() && !some.get());
-    // Of the ended jobs nothing is drawn before they are asked for, and of long lists first what
-    // fits on a screen.
+    // Of the ended jobs nothing is drawn before they are asked for, and of long lists the first
+    // rows: however many jobs there are, the screen stays short.
     let more = RwSignal::new(false);
-    let most = RwSignal::new(FIRST_ROWS);
-    clock::later(PAINT_MS, move || {
-        most.try_set(MOST_ROWS);
-    });
+    let longer = RwSignal::new(Vec::new());
+    let many = Memo::new(move |_| app.jobs.with(|jobs| MANY_JOBS <= jobs.len()));
     let label = move || {
         let say = if none.get() { Say::More } else { Say::HomeMore };
         text::say(lang, say)
@@ -59,6 +54,9 @@ pub fn home(app: App) -> Node {
             {move || none.get().then(|| view! { <p>{text::say(lang, Say::AppSay)}</p> })}
             {link(Look::Primary, text::say(lang, Say::NewJob), Route::New.to_hash())}
             {move || if none.get() { beginning(app, lang) } else { search(typed, lang) }}
+            {move || many.get().then(|| {
+                link(Look::Foot, text::desk(lang, Desk::ShopTitle), Route::ShopLists.to_hash())
+            })}
             {move || {
                 let reading = !app.listed.get() && !some.get();
                 reading.then(|| being_read(lang))
@@ -66,12 +64,11 @@ pub fn home(app: App) -> Node {
             {move || app.jobs.with(|jobs| {
                 let typed = typed.get();
                 if typed.is_empty() {
-                    return lists(app, jobs.iter().collect(), &typed, (more.get(), most.get()), lang);
+                    return lists(app, jobs.iter().collect(), &typed, more.get(), longer);
                 }
                 let places = finder.with(|finder| finder.find(&typed).collect::<Vec<_>>());
                 let found = places.into_iter().filter_map(|place| jobs.get(place));
-                // Who types looks for one of them: few rows are drawn at each letter.
-                lists(app, found.collect(), &typed, (true, FIRST_ROWS), lang)
+                lists(app, found.collect(), &typed, true, longer)
             })}
             <button
                 type="button"
@@ -179,10 +176,12 @@ fn update(app: App, lang: Lang) -> Node {
     .into_node()
 }
 
-/// The lists of these jobs; `drawn` says whether the ended ones are among them, and how many rows a
-/// list has at most.
-fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, drawn: (bool, usize), lang: Lang) -> Node {
-    let (ended, most) = drawn;
+/// The lists that were made longer, each as often as it was.
+type Longer = RwSignal<Vec<Errand>>;
+
+/// The lists of these jobs, the ended ones among them where they are asked for.
+fn lists(app: App, jobs: Vec<&Summary>, typed: &str, ended: bool, longer: Longer) -> Node {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
     if jobs.is_empty() {
         // While the list is read what is looked for may still come.
         return if typed.is_empty() || !app.listed.get() {
@@ -192,17 +191,24 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, drawn: (bool, usize), l
         };
     }
     let today = today();
-    jobs.order_by_key(|job| std::cmp::Reverse(job.touched));
-    let lists = Errand::ALL.into_iter().map(|errand| {
+    // Each job is looked at once: of thousands most are in one list alone, which is not drawn.
+    let mut by_errand: Vec<(Errand, Vec<&Summary>)> =
+        Errand::ALL.into_iter().map(|it| (it, Vec::new())).collect();
+    for job in jobs {
+        let errand = Errand::of(standing(job, &today));
+        let of = by_errand.iter_mut().find(|(it, _)| *it == errand);
+        of.into_iter().for_each(|(_, of)| of.push(job));
+    }
+    let lists = by_errand.into_iter().map(|(errand, mut of)| {
         if errand == Errand::Nothing && !ended {
             return None;
         }
+        of.order_by_key(|job| std::cmp::Reverse(job.touched));
+        let asked = longer.with(|longer| longer.iter().filter(|it| **it == errand).count());
         let most = match errand {
-            Errand::Later if !ended => SOON,
-            _ => most,
+            Errand::Later if !ended && asked == 0 => SOON,
+            _ => ROWS.saturating_mul(asked.saturating_add(1)),
         };
-        let of = |job: &&&Summary| Errand::of(standing(job, &today)) == errand;
-        let mut of: Vec<&Summary> = jobs.iter().filter(of).copied().collect();
         if errand == Errand::Later {
             let day = |job: &Summary| job.dues().into_iter().map(|(_, day)| day.to_owned()).min();
             of.order_by_key(|job| day(job));
@@ -211,7 +217,7 @@ fn lists(app: App, mut jobs: Vec<&Summary>, typed: &str, drawn: (bool, usize), l
             // latest first.
             of.order_by(|a, b| (a.loose == 0, a.slot_order()).cmp(&(b.loose == 0, b.slot_order())));
         }
-        list(app, heading(errand), &of, most, lang)
+        list(app, errand, &of, most, longer)
     });
     lists.collect_view()
 }
@@ -240,12 +246,16 @@ const fn heading(errand: Errand) -> Say {
     }
 }
 
-fn list(app: App, title: Say, jobs: &[&Summary], most: usize, lang: Lang) -> Option<Node> {
+fn list(app: App, errand: Errand, jobs: &[&Summary], most: usize, longer: Longer) -> Option<Node> {
+    let lang = app.settings.with_untracked(|settings| settings.lang);
+    let more = jobs.len().saturating_sub(most);
+    let lengthen = move || longer.update(|longer| longer.push(errand));
     (!jobs.is_empty()).then(|| {
         view! {
             <section class="jobs">
-                <h2>{text::say(lang, title)}</h2>
+                <h2>{text::say(lang, heading(errand))}</h2>
                 <ul>{jobs.iter().take(most).map(|job| row(app, job, lang)).collect_view()}</ul>
+                {(more > 0).then(|| key(Look::Foot, text::more_rows(lang, more), lengthen))}
             </section>
         }
     })

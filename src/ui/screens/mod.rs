@@ -8,6 +8,7 @@ mod book;
 mod cause;
 mod closing;
 pub mod conflicts;
+mod customer;
 mod decide;
 mod dial_setup;
 mod first;
@@ -66,25 +67,36 @@ pub fn root() -> Node {
     .into_node()
 }
 
-/// What belongs to a route that no first screen leads to.
+/// What belongs to a route of the second part of the program.
 pub fn late(app: App, route: &Route) -> Node {
     match route {
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::ShopLists => shop_lists::shop_lists(app),
         Route::Counts => shop_lists::counts(app),
+        Route::JobList => shop_lists::jobs(app),
+        Route::Board => shop_lists::day_board(app),
         Route::Book => book::book(app),
         Route::Settings => settings::settings(app),
         Route::Day => flow::day(app),
         Route::Out => flow::out(app),
         Route::Shop => flow::shop(app),
         Route::Erase(_) => flow::erase(app),
+        Route::Customer(_) => customer::customer(app),
         Route::Cause(_) => cause::cause(app),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
         Route::Truth(_) => practice::recorded(app),
-        _ => Node::default(),
+        // These are in the first part.
+        Route::Home
+        | Route::Unknown
+        | Route::New
+        | Route::Job(_)
+        | Route::Step(..)
+        | Route::Where(_)
+        | Route::Loose(_)
+        | Route::Notes(_) => Node::default(),
     }
 }

@@ -1,6 +1,6 @@
 //! A number off the car: the odometer, a hub's temperature.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::find::earlier_visit;
 use crate::job::ending::{odometer, went_back};

@@ -2,13 +2,13 @@
 
 use crate::job::practice::is_practice;
 use crate::job::{Status, status};
-use crate::text::{self, CauseWord, Desk, FaceWord, Flow, Lang, Say};
+use crate::text::{self, CauseWord, Desk, FaceWord, Flow, Lang, Say, ShopWord};
 use crate::trade::wheel_end::{Form, Phase, PlannedStep, ROUNDS};
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
-use crate::ui::screens::{flow, practice};
+use crate::ui::screens::{customer, flow, practice};
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -32,6 +32,7 @@ pub fn wherever(app: App) -> Node {
                 {banners(app)}
                 {of_record(&open, lang)}
                 {flow::in_shop(app, &open)}
+                {customer::reach_keys(lang, &open.sheet)}
                 {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(id()).to_hash())}
                 <nav class="where__ways">
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
@@ -42,6 +43,11 @@ pub fn wherever(app: App) -> Node {
                         Look::Plain,
                         text::desk(lang, Desk::BillTitle),
                         Route::Bill(id()).to_hash(),
+                    )}
+                    {link(
+                        Look::Plain,
+                        text::shop_word(lang, ShopWord::CustomerTitle),
+                        Route::Customer(id()).to_hash(),
                     )}
                     {link(Look::Plain, text::say(lang, Say::NotesTitle), Route::Notes(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::Pause), Route::Home.to_hash())}

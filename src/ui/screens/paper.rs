@@ -1,6 +1,6 @@
 //! A job from paper: the code is photographed where the browser reads codes, or its text is pasted.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::paper::{self, Gathered, PaperError, Part};
 use crate::exchange::{self, LogKind};

@@ -1,6 +1,6 @@
 //! The report of a job as it is printed, and the ways it leaves the phone.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::{self, bundle, paper};
 use crate::job::entry::PersonField;
@@ -195,7 +195,7 @@ pub fn save(app: App, logs: Vec<String>, name: String) {
 /// does not take such a file; says what became of it.
 pub async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<u8>>) {
     let lang = app.settings.with_untracked(|settings| settings.lang);
-    let say = |say| Some(text::say(lang, say));
+    let say = |say| Some(text::say(lang, say).to_owned());
     app.recorded.set(None);
     let Some(bytes) = made else {
         app.recorded.set(say(Say::ExportFailed));
@@ -207,9 +207,9 @@ pub async fn offer(app: App, name: String, mime: &'static str, made: Option<Vec<
     };
     let recorded = match shared {
         Ok(Shared::Sent) => say(Say::ExportDone),
-        Ok(Shared::Dismissed) => Some(text::saved(lang, Saved::NotSent)),
+        Ok(Shared::Dismissed) => Some(text::saved(lang, Saved::NotSent).to_owned()),
         Ok(Shared::NotPossible) | Err(_) => match files::save_bytes(&name, mime, &bytes) {
-            Ok(()) => say(Say::ExportDone),
+            Ok(()) => Some(text::file_saved(lang, &name)),
             Err(_) => say(Say::ExportFailed),
         },
     };

@@ -91,7 +91,7 @@ pub fn sign(at: &StepContext) -> Node {
 /// A box to write a name in; `strokes` becomes SVG path data of whole units.
 fn pad(at: &StepContext, strokes: RwSignal<String>) -> Node {
     let drawing = RwSignal::new(false);
-    let box_ref = NodeRef::<leptos::html::Div>::new();
+    let box_ref = NodeRef::<crate::ui::react::html::Div>::new();
     let place = move |event: &PointerEvent| {
         let element = box_ref.get_untracked()?;
         let (wide, high) = (

@@ -14,6 +14,9 @@ use crate::platform::journal::Journal;
 use crate::platform::record::{Record, StoreError};
 use crate::slate::{Store, is_one_tap};
 
+#[cfg(test)]
+mod denied;
+
 /// The files and what they say.
 pub(super) struct Backing {
     files: Result<BackupFiles, StoreError>,
@@ -226,7 +229,7 @@ impl BrowserStore {
             let missing: Vec<Record> = records.filter(|it| !there.contains(&it.id)).collect();
             let count = there.len().saturating_add(missing.len());
             let counted = u64::try_from(count).unwrap_or(u64::MAX);
-            back.counted.push((log.clone(), counted));
+            back.counted.insert(log.clone(), counted);
             let put = Store::journal(self, &missing).await;
             // The journal may be torn the next time: what only it has is in two places first.
             self.back_up_missing(&journal, &log, &there).await;

@@ -79,7 +79,7 @@ impl BrowserStore {
     }
 
     /// Drops what is half typed for a job.
-    pub(super) fn drop_drafts_of(&self, log: &str) {
+    pub(in crate::ui) fn drop_drafts_of(&self, log: &str) {
         let of_job = format!("{log}:");
         let names: Vec<String> = {
             let here = self.0.drafts.borrow();

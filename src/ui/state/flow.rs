@@ -1,7 +1,7 @@
 //! Between the shop and its vans: the shop's settings in force, confirmations, and what leaves a van.
 
 use crate::exchange::confirmation::{held_in, not_held};
-use crate::exchange::day::{Vehicles, logs_of_day, may_let_go};
+use crate::exchange::day::{Vehicles, logs_of_day, may_let_go, news_for_vans, news_of};
 use crate::exchange::erase;
 use crate::exchange::export::Log;
 use crate::exchange::wire::decode;
@@ -43,12 +43,14 @@ impl App {
             .set(held(&confirmations, &self.device()).into_iter().collect());
     }
 
-    /// What this device would send out as the shop's settings: those in force, with the currency,
-    /// the tax, the warranty and the wrench rule that it works by.
+    /// What this device would send out as the shop's settings: those in force, with name, contact,
+    /// currency, tax, warranty and the wrench rule that it works by.
     pub async fn shop_here(self) -> Shop {
         let settings = self.settings.get_untracked();
         let percent = Decimal::parse(&settings.tax_percent).ok();
         Shop {
+            name: settings.shop_name,
+            contact: settings.contact,
             currency: settings.currency,
             tax: percent.map(|percent| TaxRule {
                 percent,
@@ -94,6 +96,12 @@ impl App {
     /// Takes over what a file brought; what the shop has not set stays as it is here.
     pub async fn take_shop(self, id: &str, shop: Shop) {
         self.settings.update(|settings| {
+            if !shop.name.is_empty() {
+                settings.shop_name.clone_from(&shop.name);
+            }
+            if !shop.contact.is_empty() {
+                settings.contact.clone_from(&shop.contact);
+            }
             if !shop.currency.is_empty() {
                 settings.currency.clone_from(&shop.currency);
             }
@@ -119,8 +127,9 @@ impl App {
         self.let_go_old().await;
     }
 
-    /// The logs of a day file with their texts; of the shop's settings only those in force.
-    pub async fn day(self, chosen: &[String]) -> Vec<Log> {
+    /// The logs of a day file for a van with their texts; of the shop's settings only those in force,
+    /// of other jobs what the vans are to learn of them.
+    pub async fn day(self, chosen: &[String], van: &str) -> Vec<Log> {
         let here = self.shop_here().await;
         let shelf = self.shelf();
         let known = shelf.setting(IN_FORCE).is_some();
@@ -140,7 +149,27 @@ impl App {
             }
             whole.push(log_of(&log, texts.iter()));
         }
+        let sent: OrderedSet<String> = whole.iter().map(|(_, log, _)| log.0.clone()).collect();
+        let news = self.news(van).await.into_iter();
+        whole.extend(news.filter(|(_, log, _)| !sent.contains(&log.0)));
         whole
+    }
+
+    /// What the vans are to learn of jobs that they have: who was erased, what was followed up here.
+    async fn news(self, van: &str) -> Vec<Log> {
+        let (shelf, device, now) = (self.shelf(), self.device(), clock::now().utc_ms);
+        let logs = self
+            .jobs
+            .with_untracked(|jobs| news_for_vans(jobs, &device, van, now));
+        let mut news = Vec::new();
+        for log in logs {
+            let texts = saved_texts(&shelf, &log).await;
+            let new = news_of(&texts, &device);
+            if !new.is_empty() {
+                news.push(log_of(&log, new));
+            }
+        }
+        news
     }
 
     /// Everything that no confirmation holds, by log; practice is nobody's business, and of what came
@@ -171,7 +200,18 @@ impl App {
         open
     }
 
-    /// Writes a confirmation for these logs as they are here; gives the file's one log.
+    /// Writes a confirmation for these logs as they are here, with what was followed up of older jobs;
+    /// gives the logs of its file.
+    pub async fn confirmation_with_news(self, logs: &[String]) -> Vec<Log> {
+        let news = self.news("").await;
+        let mut all: OrderedSet<String> = logs.iter().cloned().collect();
+        all.extend(news.iter().map(|(_, log, _)| log.0.clone()));
+        let all: Vec<String> = all.into_iter().collect();
+        let confirmation = self.confirmation(&all).await;
+        confirmation.into_iter().chain(news).collect()
+    }
+
+    /// Writes a confirmation for these logs as they are here, and for no other; gives its log.
     pub async fn confirmation(self, logs: &[String]) -> Option<Log> {
         let shelf = self.shelf();
         let mut lines = Vec::new();

@@ -1,7 +1,7 @@
 //! Keeping journal and backup journal level: what one has lost comes from the other, and is said.
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use super::App;
 use crate::exchange::summary::Summary;

@@ -1,7 +1,7 @@
 //! The list of jobs: a line a job, kept beside the entries and made again from them at will.
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use super::{App, Open};
 use crate::exchange::summary::Summary;
@@ -12,6 +12,30 @@ use crate::platform::clock;
 use crate::slate::{self, Read};
 use crate::ui::files::Fresh;
 use crate::ui::shelf::CameBack;
+
+/// So many lines are read before the first of them are shown, and so many at a time after that.
+const FIRST_PIECE: usize = 60;
+const PIECE: usize = 500;
+/// In so long what is on the screen is painted.
+const PAINT_MS: i32 = 50;
+
+/// Puts the lines of open jobs first, then those of which something is due: they stand at the top of
+/// the list. The text alone is asked, once, so that nothing is read for it.
+fn pressing_first(lines: Vec<String>) -> Vec<String> {
+    let (mut open, mut due, mut rest) = (Vec::new(), Vec::new(), Vec::new());
+    for line in lines {
+        if line.contains(r#""ending":"","#) {
+            open.push(line);
+        } else if line.contains(r#""due":"","#) {
+            rest.push(line);
+        } else {
+            due.push(line);
+        }
+    }
+    open.append(&mut due);
+    open.append(&mut rest);
+    open
+}
 
 impl App {
     /// Makes the lines of jobs again after a file added some: of those that were not here before
@@ -93,7 +117,6 @@ impl App {
 
     /// The list at the start, after what came back; first is painted what is on the screen already.
     pub async fn read_first_list(self, back: CameBack, early: Option<Vec<String>>) {
-        const PAINT_MS: i32 = 50;
         self.came_back(&back).await;
         if self.route.with_untracked(|route| route.job().is_some()) {
             // The step of that job first.
@@ -102,7 +125,7 @@ impl App {
         match early {
             Some(lines) => {
                 clock::pause(PAINT_MS).await;
-                self.take_lines(&lines, &back);
+                self.take_in_pieces(&pressing_first(lines), &back).await;
                 self.read_rest().await;
             }
             None if !self.listed.get_untracked() && self.jobs.with_untracked(Vec::is_empty) => {
@@ -112,6 +135,29 @@ impl App {
                 clock::pause(PAINT_MS).await;
                 self.read_rest().await;
             }
+        }
+    }
+
+    /// Shows many lines piece by piece, each as soon as it is read; between two of them the screen
+    /// is painted and answers. A line that a tap made meanwhile is the later one.
+    async fn take_in_pieces(self, kept: &[String], back: &CameBack) {
+        let mut from = 0;
+        let mut size = FIRST_PIECE;
+        while let Some(piece) = kept.get(from..kept.len().min(from + size)) {
+            if piece.is_empty() {
+                return;
+            }
+            let read = piece.iter().filter_map(|text| Summary::from_text(text));
+            let read: Vec<Summary> = read.filter(|line| back.is_level(line)).collect();
+            self.jobs.update(|jobs| {
+                let here: OrderedSet<String> =
+                    OrderedSet::from_iter(jobs.iter().map(|job| job.log.clone()));
+                jobs.extend(read.into_iter().filter(|line| !here.contains(&line.log)));
+            });
+            // The first ones are painted before more are read.
+            clock::pause(if from == 0 { PAINT_MS } else { 0 }).await;
+            from += piece.len();
+            size = PIECE;
         }
     }
 

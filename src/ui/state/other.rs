@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use crate::exchange::wire::WireError;
 use crate::job::entry::{Carried, Ending, Event, LogId};
@@ -171,8 +171,10 @@ impl App {
         kit::copied(kit, &counted)
     }
 
-    /// How often each wrench clicked in the jobs on this phone since it was checked, by its name.
+    /// How often each wrench of this van clicked since it was checked, by its name: what another
+    /// phone recorded was a wrench of another van.
     pub async fn clicks(self, wrenches: &[Wrench]) -> Vec<(String, u32)> {
+        let device = self.device();
         let mut counted: Vec<(String, u32)> = Vec::new();
         counted.extend(wrenches.iter().map(|wrench| (wrench.name.clone(), 0)));
         for log in self.shelf().logs().await {
@@ -181,7 +183,7 @@ impl App {
             }
             let sheet = self.read_log(&log).await;
             for (wrench, (_, count)) in wrenches.iter().zip(&mut counted) {
-                *count = count.saturating_add(kit::clicks(&sheet, wrench));
+                *count = count.saturating_add(kit::clicks(&sheet, wrench, Some(&device)));
             }
         }
         counted

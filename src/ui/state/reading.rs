@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
+use crate::ui::react::*;
 
 use super::{App, Open};
 use crate::job::entry::{Entry, EntryId, LogId};
@@ -11,6 +11,7 @@ use crate::job::fold;
 use crate::map::OrderedSet;
 use crate::platform::clock;
 use crate::slate::{self, Store};
+use crate::ui::route::Route;
 
 /// Why the job of a place is not open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,6 +29,22 @@ pub enum Shut {
 }
 
 impl App {
+    /// Is at another place: the job that it belongs to is opened.
+    pub fn arrive(self, route: Route) {
+        if let Some(job) = route.job()
+            && !self.is_open(job)
+        {
+            // No step of another car stands at the place of this one.
+            self.shut.set(Shut::Reading);
+            self.open.set(None);
+            self.read_job(job.to_owned());
+        }
+        self.ago.set(None);
+        // What became of a file is said where it was made, and nowhere after it.
+        self.recorded.set(None);
+        self.route.set(route);
+    }
+
     /// Opens a job from this phone; one that is not there or too long stays closed.
     pub fn read_job(self, log: String) {
         spawn_local(self.read_up_to(log, false));

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use leptos::prelude::*;
+use crate::ui::react::*;
 
 use crate::exchange::confirmation::Lines;
 use crate::exchange::summary::Summary;
@@ -46,7 +46,7 @@ pub struct Shared {
     /// What could not be read, in plain English.
     pub unreadable: RwSignal<Vec<String>>,
     /// What was last done outside the job, said once.
-    pub recorded: RwSignal<Option<&'static str>>,
+    pub recorded: RwSignal<Option<String>>,
     /// What the last tap took back, until the next one.
     pub undone: RwSignal<Option<String>>,
     /// How long ago the next tap was done, if not now.
@@ -56,7 +56,7 @@ pub struct Shared {
     /// The picture or voice note that the last tap kept.
     pub latest: RwSignal<Option<String>>,
     /// Why the database was closed under this page, where it was.
-    pub closed: leptos::prelude::RwSignal<Option<Closed>>,
+    pub closed: crate::ui::react::RwSignal<Option<Closed>>,
     /// Whether the browser threw the data away under this page.
     pub thrown_away: RwSignal<bool>,
     /// Whether entries of open jobs were lost and came back from the backup journal.
@@ -84,7 +84,7 @@ pub struct Shared {
     pub(super) tabs: StoredValue<Option<Tabs>, LocalStorage>,
     pub(super) update: StoredValue<Option<NewVersion>, LocalStorage>,
     /// Entries of the open job; the sheet is folded from these alone.
-    pub(super) entries: StoredValue<Vec<Entry>, LocalStorage>,
+    pub(in crate::ui) entries: StoredValue<Vec<Entry>, LocalStorage>,
 }
 
 impl Shared {
@@ -116,7 +116,7 @@ impl Shared {
             came_back: RwSignal::new(false),
             lost: RwSignal::new(Vec::new()),
             awake: RwSignal::new(false),
-            late: RwSignal::new(Late::Coming),
+            late: RwSignal::new(Late::START),
             other_tab: RwSignal::new(false),
             offline: RwSignal::new(None),
             locked: RwSignal::new(false),

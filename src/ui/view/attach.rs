@@ -3,13 +3,14 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use leptos::prelude::{Owner, RenderEffect};
-use wasm_bindgen::prelude::Closure;
-use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, Event};
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen::{JsCast, JsValue, prelude::Closure};
+use web_sys::Event;
 
 use super::node::Slot;
+use super::page::Element;
 use super::value::Value;
+use crate::ui::react::{Owner, RenderEffect};
 
 /// What is called at an event, and under whom.
 #[derive(Clone)]
@@ -140,6 +141,15 @@ fn set_attribute(element: &Element, name: &str, value: &Value) {
     };
 }
 
+#[cfg(not(target_arch = "wasm32"))]
+fn set_property(element: &Element, name: &str, value: &Value) {
+    element.set_property(name, matches!(value, Value::Flag(true) | Value::Text(_)));
+    if let Value::Text(text) = value {
+        let _ = element.set_attribute(name, text);
+    }
+}
+
+#[cfg(target_arch = "wasm32")]
 fn set_property(element: &Element, name: &str, value: &Value) {
     let value = match value {
         Value::Text(text) => JsValue::from_str(text),
@@ -152,15 +162,20 @@ fn set_property(element: &Element, name: &str, value: &Value) {
 fn listen(element: &Element, name: &str, handler: Handler) -> Listener {
     let handler = Rc::new(RefCell::new(Some(handler)));
     let heard = Rc::clone(&handler);
-    let called = Closure::<dyn Fn(Event)>::new(move |event: Event| {
+    let called = move |event: Event| {
         // Not held while it is called: it may change what is shown.
         let handler = heard.borrow().clone();
         if let Some(handler) = handler {
             handler.call(event);
         }
-    });
-    // The page frees it with the element.
-    let called = called.into_js_value();
-    let _ = element.add_event_listener_with_callback(name, called.unchecked_ref());
+    };
+    #[cfg(target_arch = "wasm32")]
+    {
+        // The page frees it with the element.
+        let called = Closure::<dyn Fn(Event)>::new(called).into_js_value();
+        let _ = element.add_event_listener_with_callback(name, called.unchecked_ref());
+    }
+    #[cfg(not(target_arch = "wasm32"))]
+    element.listen(name, called);
     Listener(handler)
 }

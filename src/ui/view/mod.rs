@@ -15,33 +15,43 @@
 
 pub mod plan;
 
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 mod attach;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 mod markup;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 mod node;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod on;
-#[cfg(target_arch = "wasm32")]
-mod shown;
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
+pub mod shown;
+#[cfg(any(test, target_arch = "wasm32"))]
 mod value;
 
+/// The page that views stand in: the browser's own, natively a tree of the same elements.
 #[cfg(target_arch = "wasm32")]
+mod page {
+    pub use leptos::prelude::document;
+    pub use web_sys::{Element, Node, Text};
+}
+#[cfg(all(test, not(target_arch = "wasm32")))]
+#[path = "tree.rs"]
+pub mod page;
+
+#[cfg(any(test, target_arch = "wasm32"))]
 pub(crate) use markup::{plan_of, slot_of, view};
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub use node::{CollectView, IntoNode, Node, View};
 
 /// What screens import: Leptos' signals, effects and context, with views as values.
-#[cfg(target_arch = "wasm32")]
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod prelude {
     pub(crate) use super::view;
     pub use super::{CollectView, IntoNode, Node};
-    pub use crate::ui::signal::RwSignal;
-    pub use leptos::prelude::{
+    pub use crate::ui::react::{
         Effect, Get, GetUntracked, GetValue, LocalStorage, Memo, NodeRef, Set, SetValue, Signal,
         StoredValue, UpdateValue, With, WithUntracked, WithValue, event_target_value, on_cleanup,
         untrack,
     };
+    pub use crate::ui::signal::RwSignal;
 }

@@ -2,14 +2,13 @@
 
 use std::borrow::Cow;
 
-use leptos::html::ElementType;
-use leptos::prelude::{NodeRef, Owner, event_target_value};
-use leptos::tachys::html::node_ref::NodeRefContainer;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, Event};
+use web_sys::Event;
 
 use super::attach::Handler;
+use super::page::Element;
 use super::value::{IntoValue, Value};
+use crate::ui::react::{NodeRef, Owner, event_target_value};
 use crate::ui::signal::RwSignal;
 
 /// Something that can stand on a screen: one pointer, whatever it is.
@@ -91,13 +90,23 @@ impl View {
     }
 
     /// Tells a reference which element it is.
+    #[cfg(target_arch = "wasm32")]
     pub fn reference<E>(&mut self, reference: NodeRef<E>)
     where
-        E: ElementType + 'static,
+        E: leptos::html::ElementType + 'static,
         E::Output: JsCast + Clone + 'static,
     {
+        use leptos::tachys::html::node_ref::NodeRefContainer;
         let tell = move |element: &Element| NodeRefContainer::<E>::load(reference, element);
         self.put(Slot::Reference(Box::new(tell)));
+    }
+
+    /// Tells a reference that its element is there.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub fn reference<E: JsCast + 'static>(&mut self, reference: NodeRef<E>) {
+        self.put(Slot::Reference(Box::new(move |_: &Element| {
+            reference.load()
+        })));
     }
 
     #[inline(never)]

@@ -2,13 +2,17 @@
 
 use std::borrow::Cow;
 
-use leptos::prelude::{Mountable, Render, RenderEffect, document};
-use wasm_bindgen::{JsCast, UnwrapThrowExt};
-use web_sys::{Element, Text};
+#[cfg(target_arch = "wasm32")]
+use leptos::prelude::{Mountable, Render};
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen::JsCast;
+use wasm_bindgen::UnwrapThrowExt;
 
 use super::attach::Attached;
 use super::node::{Body, Node, Slot};
+use super::page::{self, Element, Text, document};
 use super::plan::{CHILD, CLOSE, Codes, FIXED, NAME, NAMED, OPEN};
+use crate::ui::react::RenderEffect;
 
 /// A node in the page.
 pub enum Shown {
@@ -44,6 +48,7 @@ enum Part {
     Attached(Attached),
 }
 
+#[cfg(target_arch = "wasm32")]
 impl Render for Node {
     type State = Shown;
 
@@ -56,12 +61,13 @@ impl Render for Node {
     }
 }
 
+#[cfg(target_arch = "wasm32")]
 impl Mountable for Shown {
     fn unmount(&mut self) {
-        self.each(&mut |node| node.unchecked_ref::<Element>().remove());
+        self.leave();
     }
 
-    fn mount(&mut self, parent: &Element, marker: Option<&web_sys::Node>) {
+    fn mount(&mut self, parent: &Element, marker: Option<&page::Node>) {
         self.insert(parent, marker);
     }
 
@@ -82,8 +88,13 @@ impl Mountable for Shown {
 }
 
 impl Shown {
+    /// Takes it out of the page.
+    fn leave(&self) {
+        self.each(&mut |node| node.unchecked_ref::<Element>().remove());
+    }
+
     /// Every node of the page that belongs to it and stands in no other of it, in order.
-    fn each(&self, look: &mut dyn FnMut(&web_sys::Node)) {
+    fn each(&self, look: &mut dyn FnMut(&page::Node)) {
         match self {
             Self::Nothing(text) | Self::Text(text, _) => look(text),
             Self::View(built) => built.each(look),
@@ -98,7 +109,7 @@ impl Shown {
     }
 
     /// The first of them; each has one.
-    fn first(&self) -> web_sys::Node {
+    fn first(&self) -> page::Node {
         let mut first = None;
         self.each(&mut |node| {
             first.get_or_insert_with(|| node.clone());
@@ -106,7 +117,7 @@ impl Shown {
         first.unwrap_or_else(|| empty().into())
     }
 
-    fn insert(&self, parent: &web_sys::Node, before: Option<&web_sys::Node>) {
+    fn insert(&self, parent: &page::Node, before: Option<&page::Node>) {
         self.each(&mut |node| {
             let _ = parent.insert_before(node, before);
         });
@@ -114,7 +125,7 @@ impl Shown {
 }
 
 impl Built {
-    fn each(&self, look: &mut dyn FnMut(&web_sys::Node)) {
+    fn each(&self, look: &mut dyn FnMut(&page::Node)) {
         for top in &self.top {
             match top {
                 Top::Element(element) => look(element),
@@ -126,6 +137,14 @@ impl Built {
             }
         }
     }
+}
+
+/// Shows a node as all that stands in an element.
+#[cfg(not(target_arch = "wasm32"))]
+pub fn show(node: Node, root: &Element) -> Shown {
+    let shown = build(node);
+    shown.insert(root, None);
+    shown
 }
 
 fn empty() -> Text {
@@ -190,8 +209,8 @@ fn patch_many(old: &mut Vec<Shown>, end: &Text, new: Vec<Node>) {
             old.push(shown);
         }
     }
-    for mut gone in old.drain(count.min(old.len())..) {
-        gone.unmount();
+    for gone in old.drain(count.min(old.len())..) {
+        gone.leave();
     }
 }
 
@@ -202,8 +221,8 @@ fn replace(shown: &mut Shown, node: Node) {
         new.insert(&parent, Some(&first));
     }
     // It leaves the page before its listeners and effects end.
-    let mut old = std::mem::replace(shown, new);
-    old.unmount();
+    let old = std::mem::replace(shown, new);
+    old.leave();
 }
 
 /// What stands in an `svg` belongs to its namespace.

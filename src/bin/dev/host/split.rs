@@ -19,6 +19,19 @@ const REAL: &str = "HUBSLATE_WASM_BINDGEN";
 /// Where the build's last step finds the second part.
 pub const LATE: &str = "HUBSLATE_LATE";
 
+/// What the page asks of wasm-opt for the first part (`public/index.html`).
+const SMALLER: [&str; 9] = [
+    "--enable-bulk-memory",
+    "--enable-bulk-memory-opt",
+    "--enable-nontrapping-float-to-int",
+    "--enable-sign-ext",
+    "--enable-mutable-globals",
+    "--enable-reference-types",
+    "--enable-multivalue",
+    "--enable-call-indirect-overlong",
+    "-Oz",
+];
+
 /// Whether this program was called as wasm-bindgen.
 pub fn is_called() -> bool {
     let called = std::env::args_os().next().map(PathBuf::from);
@@ -88,5 +101,13 @@ fn divided(arguments: &[OsString]) -> Option<std::process::ExitStatus> {
         .status()
         .ok()?;
     fs::remove_file(&first).ok()?;
-    Some(bound)
+    let second = late.join("split_late.wasm");
+    let smaller = Command::new("wasm-opt")
+        .args(SMALLER)
+        .arg(&second)
+        .arg("-o")
+        .arg(&second)
+        .status()
+        .ok()?;
+    Some(if bound.success() { smaller } else { bound })
 }

@@ -74,3 +74,22 @@ fn a_number_cannot_be_struck() {
     job.push(Event::Strike(vec![EntryId("0002".to_owned())]));
     assert_eq!(sheet(job).invoices().count(), 1);
 }
+
+#[test]
+fn a_repair_that_is_asked_again_comes_with_the_further_work_that_was_approved() {
+    use crate::job::agreed::repair_with_further;
+    let asked = |yes, minor| {
+        let job = [
+            corners(),
+            price(48_600),
+            repair(LEFT, true, 48_600),
+            sheared(1),
+            further(yes, minor),
+        ];
+        repair_with_further(&sheet(job), &money(50_000))
+    };
+    assert_eq!(asked(true, 12_000), Some((money(12_000), money(62_000))));
+    assert_eq!(asked(false, 12_000), None);
+    let job = [corners(), price(48_600), repair(LEFT, true, 48_600)];
+    assert_eq!(repair_with_further(&sheet(job), &money(50_000)), None);
+}

@@ -1,6 +1,6 @@
 //! The repair in lines: each with what it comes to, a form for the next, and the sums.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use super::{Bill, template};
 use crate::job::account::account;

@@ -1,10 +1,11 @@
 //! What follows from the files that came in: settings to take over, a confirmation taken or to give.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::drawing::code::code;
 use crate::exchange::paper;
 use crate::job::flow::{CONFIRMATIONS_LOG, SHOP_LOG};
+use crate::map::OrderedSet;
 use crate::text::{self, Flow, Lang, Paper};
 use crate::ui::files::Outcome;
 use crate::ui::parts::key::{Look, key};
@@ -36,13 +37,35 @@ pub fn arrived(app: App, outcomes: &[(String, Outcome)]) -> Node {
             .with(|jobs| conflicts::numbers(lang, jobs, false).filter(|_| came))
     };
     let differ = conflicts::in_files(app, logs.clone());
+    let other_van = has(SHOP_LOG).then(|| other_van(app, logs.clone()));
     view! {
+        {other_van}
         {differ}
         {numbers}
         {confirmation.then(|| view! { <p role="status">{text::flow(lang, Flow::ConfirmationCame)}</p> })}
         {has(SHOP_LOG).then(|| shop::offer(app))}
         {(!from_shop && !empty).then(|| give(app, logs))}
     }
+}
+
+/// That a day file is for another van than this phone's.
+fn other_van(app: App, logs: Vec<String>) -> Node {
+    let settings = app.settings.get_untracked();
+    let (lang, here) = (settings.lang, settings.van);
+    (move || {
+        let vans: OrderedSet<String> = app.jobs.with(|jobs| {
+            let came = jobs.iter().filter(|job| logs.contains(&job.log));
+            let open = came.filter(|job| job.ending.is_empty() && !job.van.is_empty());
+            open.map(|job| job.van.clone()).collect()
+        });
+        let own = here.is_empty() || vans.iter().all(|van| *van == here);
+        (!own).then(|| {
+            let vans = vans.into_iter().filter(|van| *van != here);
+            let vans = vans.collect::<Vec<_>>().join(", ");
+            view! { <p class="banner" role="alert">{text::file_for_van(lang, &vans, &here)}</p> }
+        })
+    })
+    .into_node()
 }
 
 /// The keys that answer a van: a file, or codes on this screen.
@@ -52,12 +75,8 @@ fn give(app: App, logs: Vec<String>) -> Node {
     let logs = StoredValue::new(logs);
     let file = move || {
         spawn_local(async move {
-            let log: Vec<_> = app
-                .confirmation(&logs.get_value())
-                .await
-                .into_iter()
-                .collect();
-            save(app, &log, &text::confirmation_file_stem(lang, &today()));
+            let made = app.confirmation_with_news(&logs.get_value()).await;
+            save(app, &made, &text::confirmation_file_stem(lang, &today()));
         });
     };
     let show = move || {

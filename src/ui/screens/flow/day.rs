@@ -1,6 +1,6 @@
 //! The shop packs one van's day: which jobs, when, and the file.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::summary::Summary;
 use crate::job::entry::{DayTime, Event, LogId, Slot};
@@ -57,6 +57,7 @@ pub fn day(app: App) -> Node {
                 <input type="text" id="van_of_day" autocapitalize="characters" bind:value={packing.van}/>
             </label>
             <ul class="flow__jobs">{move || rows(packing)}</ul>
+            {move || other_van(packing)}
             <p class="slip" role="alert">{move || packing.slip.get().map(flow)}</p>
             <fieldset class="flow__keys" prop:disabled=none_chosen>
                 {key(Look::Primary, flow(Flow::MakeDay), move || make(packing))}
@@ -67,6 +68,29 @@ pub fn day(app: App) -> Node {
             {link(Look::Foot, text::say(lang, Say::Back), Route::ShopLists.to_hash())}
         </main>
     }
+}
+
+/// The chosen jobs that are planned for another van: the file moves them.
+fn other_van(packing: Packing) -> Option<Node> {
+    let van = packing.van.get().trim().to_ascii_uppercase();
+    let chosen = packing.chosen.get();
+    let lang = packing.lang;
+    let rows: Vec<Node> = packing.app.jobs.with(|jobs| {
+        let is = |job: &&Summary| {
+            chosen.get(&job.log).is_some() && !job.van.is_empty() && job.van != van
+        };
+        let said = jobs.iter().filter(is);
+        let said = said.map(|job| text::planned_for(lang, &name(lang, job), &job.van));
+        said.map(|line| view! { <li>{line}</li> }).collect()
+    });
+    (!rows.is_empty()).then(|| {
+        view! {
+            <section class="notice" role="alert">
+                <p>{text::flow(lang, Flow::OtherVanSay)}</p>
+                <ul>{rows}</ul>
+            </section>
+        }
+    })
 }
 
 /// The open jobs, in the order of their slots.
@@ -166,11 +190,13 @@ fn make(packing: Packing) {
         }
         app.lines(&logs, Vec::new()).await;
         app.read_list_now().await;
-        let whole = app.day(&logs).await;
+        let whole = app.day(&logs, &van).await;
         save(
             app,
             &whole,
             &text::day_file_stem(lang, &day.to_string(), &van),
         );
+        // The next van's day is chosen anew.
+        let _ = packing.chosen.try_set(OrderedMap::new());
     });
 }

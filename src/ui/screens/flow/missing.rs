@@ -1,11 +1,13 @@
 //! What the shop has not got: running numbers of its vans that are in none of their files.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::gaps::{Run, gaps, holders, runs};
+use crate::exchange::vans::Vans;
 use crate::text::{self, Flow};
 use crate::ui::parts::key::{Look, link};
 use crate::ui::route::Route;
+use crate::ui::screens::shop_lists::van_label;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
@@ -38,14 +40,17 @@ pub fn missing(app: App) -> Node {
         if app.held.with(|held| !held.is_empty()) {
             return None;
         }
-        all.extend(app.jobs.get().into_iter().flat_map(|job| job.runs));
+        let jobs = app.jobs.get();
+        let vans = Vans::of(&jobs);
+        all.extend(jobs.into_iter().flat_map(|job| job.runs));
         let (gaps, holders) = (gaps(&all), holders(&all));
         let rows = gaps.iter().map(|gap| {
             let by = holders
                 .get(gap.device.as_str())
                 .copied()
                 .unwrap_or_default();
-            let says = text::gap(lang, &gap.device, by, gap.from, gap.to);
+            let van = van_label(lang, &vans.name(&gap.device));
+            let says = text::gap(lang, &van, by, gap.from, gap.to);
             view! { <li>{says}</li> }
         });
         (!gaps.is_empty()).then(|| {

@@ -15,7 +15,7 @@ pub use missing::{missing, ways};
 pub use out::out;
 pub use shop::{keep_it as keep_shop, shop};
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::bundle;
 use crate::exchange::confirmation::{is_named, not_held};

@@ -1,6 +1,6 @@
 //! What a van takes to the shop: everything since the last confirmation, or the jobs that are chosen.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::export::Log;
 use crate::map::OrderedSet;

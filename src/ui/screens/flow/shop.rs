@@ -1,10 +1,10 @@
 //! The shop's settings: kept in the shop, taken over on a van.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::{Money, Shop, ShopRetorque};
 use crate::report::money;
-use crate::text::{self, Desk, Flow, Lang, Say};
+use crate::text::{self, Desk, Flow, Lang, ReportWord, Say};
 use crate::trade::money::{minor_digits, parse_minor, plain};
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::field::Field;
@@ -136,7 +136,7 @@ pub fn keep_it(app: App, change: impl FnOnce(&mut Shop) + 'static) {
         let saved = app.keep_shop(shop).await;
         let lang = app.settings.with_untracked(|settings| settings.lang);
         app.recorded
-            .set((!saved).then(|| text::say(lang, Say::ImportNotSaved)));
+            .set((!saved).then(|| text::say(lang, Say::ImportNotSaved).to_owned()));
     });
 }
 
@@ -229,16 +229,15 @@ fn recorded(lang: Lang, fmt: Format, shop: &Shop) -> Vec<Recorded> {
         (label, value.unwrap_or_default(), set)
     };
     let always = |label, value: Option<String>| (label, value.unwrap_or_default(), true);
+    let set = |label, value: &str| (label, value.to_owned(), !value.is_empty());
     vec![
-        (currency, shop.currency.clone(), !shop.currency.is_empty()),
+        set(desk(Desk::ShopName), &shop.name),
+        set(text::report(lang, ReportWord::Contact), &shop.contact),
+        set(currency, &shop.currency),
         only_set(desk(Desk::TaxPercent), percent),
         only_set(desk(Desk::TaxRounded), rounding),
         always(flow(Flow::Labour), shop.labour.map(amount)),
-        (
-            flow(Flow::Warranty),
-            shop.warranty.clone(),
-            !shop.warranty.is_empty(),
-        ),
+        set(flow(Flow::Warranty), &shop.warranty),
         only_set(flow(Flow::Share), share),
         always(flow(Flow::Retorque), rule),
         always(flow(Flow::KeepDays), keep),

@@ -1,6 +1,6 @@
 //! The kit: what is missing is tapped, and one key says that the rest is on board.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::{Carried, Event, KitItem, Reply};
 use crate::job::ready::missing;

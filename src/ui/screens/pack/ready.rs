@@ -1,6 +1,6 @@
 //! Before leaving: what is missing, which wrench does not fit, what the gauge can prove.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::angled::{angle_gauge, angle_specs};
 use crate::job::entry::{Reply, VehicleField};

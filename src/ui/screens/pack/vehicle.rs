@@ -1,6 +1,6 @@
 //! The vehicle: its number, its family, and what picks and words its steps.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::entry::{Event, PersonField, Reply, VehicleField};
 use crate::job::facts::Facts;

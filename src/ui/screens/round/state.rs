@@ -1,6 +1,6 @@
 //! One round as it stands: in the record, in its drafts, and on the screen.
 
-use leptos::prelude::*;
+use crate::ui::react::*;
 
 use crate::job::entry::{Event, Side};
 use crate::job::round::{Last, Place, Typing, begun, pushed, saved};

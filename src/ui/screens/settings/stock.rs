@@ -1,6 +1,6 @@
 //! Parts on board: what is there when somebody counts, and below how many it is ordered again.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::stock::{OnBoard, on_board};
 use crate::job::entry::{Event, LogId, Stock};

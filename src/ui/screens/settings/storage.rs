@@ -1,6 +1,6 @@
 //! Where the data lives, how much room there is, and how to get it out.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::platform::keep;
 use crate::text::{self, Desk, Saved, Say};

@@ -1,7 +1,7 @@
 //! The van kit: wrenches with their ranges, and the dial.
 
+use crate::ui::react::spawn_local;
 use chrono::NaiveDate;
-use leptos::task::spawn_local;
 
 use crate::job::entry::{Carried, Event, LogId};
 use crate::job::kit::{self, KitError, typed_dial, typed_upkeep, typed_wrench};

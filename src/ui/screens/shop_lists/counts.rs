@@ -4,6 +4,7 @@ use crate::drawing::spans::{Scale, Span, spans};
 use crate::exchange::counted::{self, Minutes, Row};
 use crate::exchange::shop_lists::{Lot, lots};
 use crate::exchange::summary::Summary;
+use crate::exchange::vans::Vans;
 use crate::job::tally::Measure;
 use crate::text::{self, Desk, Lang, Ledger, Say};
 use crate::trade::wheel_end::Kind;
@@ -12,6 +13,7 @@ use crate::ui::parts::picture::drawn;
 use crate::ui::parts::shares::shares;
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
+use crate::ui::screens::shop_lists::van_label;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 use crate::units::Format;
@@ -34,8 +36,11 @@ pub fn counts(app: App) -> Node {
 
 fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
     let word = |word| text::ledger(lang, word);
-    let marks = counted::marks(jobs);
-    let van = |van: String| text::van_name(lang, marks.get(&van).unwrap_or(&van));
+    let vans = Vans::of(jobs);
+    let van = |phone: String| match phone.as_str() {
+        "" => text::van_name(lang, ""),
+        phone => van_label(lang, &vans.name(phone)),
+    };
     let of_vans = Measure::ALL.iter().map(|measure| {
         let rows = counted::by_van(jobs, *measure).into_iter();
         let rows: Vec<Row<String>> = rows.map(|row| row.named(van)).collect();

@@ -5,16 +5,17 @@ use crate::exchange::shop_lists::ShopLists;
 use crate::exchange::summary::Summary;
 use crate::job::entry::Money;
 use crate::report::{money, plain};
-use crate::text::{self, Desk, Lang, Say};
-use crate::ui::parts::key::{Look, link};
+use crate::text::{self, Desk, Lang, ShopWord};
+use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::today;
 use crate::ui::route::Route;
 use crate::ui::screens::conflicts;
+use crate::ui::screens::shop_lists::rows;
 use crate::ui::view::prelude::*;
 use crate::units::Format;
 
-/// How many rows of a list are shown; the rest is found by typing on the list of jobs.
-const MOST_ROWS: usize = 100;
+/// How many rows of a list are shown until all are asked for.
+const MOST_ROWS: usize = 20;
 
 /// What a list says of a job beside its plate and name.
 #[derive(Clone, Copy)]
@@ -25,27 +26,40 @@ enum About {
     Recheck,
     /// What is not paid.
     Unpaid,
+    /// What a declined repair would have come to.
+    Declined,
     /// The list says it all.
     Nothing,
 }
 
 /// What is due and what waits; one sentence where nothing does.
-pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
+pub(super) fn lists(
+    (lang, fmt): (Lang, Format),
+    jobs: &[Summary],
+    whole: RwSignal<Vec<&'static str>>,
+) -> Node {
+    let desk = |desk| text::desk(lang, desk);
     let shop = ShopLists::of(jobs, &today());
+    let declined = text::shop_word(lang, ShopWord::DeclinedTitle);
     let all = [
-        (Desk::ShopOverdue, &shop.overdue, About::Nuts),
-        (Desk::ShopDue, &shop.due, About::Nuts),
-        (Desk::ShopDeclined, &shop.declined_stop, About::Nothing),
-        (Desk::ShopUnfinished, &shop.unfinished, About::Nothing),
-        (Desk::ShopRecheck, &shop.rechecks, About::Recheck),
-        (Desk::ShopWaiting, &shop.waiting, About::Nothing),
-        (Desk::ShopUnpaid, &shop.unpaid, About::Unpaid),
-        (Desk::ShopConflicts, &shop.conflicts, About::Nothing),
+        (desk(Desk::ShopOverdue), &shop.overdue, About::Nuts),
+        (desk(Desk::ShopDue), &shop.due, About::Nuts),
+        (
+            desk(Desk::ShopDeclined),
+            &shop.declined_stop,
+            About::Declined,
+        ),
+        (declined, &shop.declined, About::Declined),
+        (desk(Desk::ShopUnfinished), &shop.unfinished, About::Nothing),
+        (desk(Desk::ShopRecheck), &shop.rechecks, About::Recheck),
+        (desk(Desk::ShopWaiting), &shop.waiting, About::Nothing),
+        (desk(Desk::ShopUnpaid), &shop.unpaid, About::Unpaid),
+        (desk(Desk::ShopConflicts), &shop.conflicts, About::Nothing),
     ];
     let shown: Vec<Node> = all
         .into_iter()
         .filter(|(_, jobs, _)| !jobs.is_empty())
-        .map(|(title, jobs, about)| list(lang, fmt, title, jobs, about))
+        .map(|(title, jobs, about)| list((lang, fmt), title, jobs, about, whole))
         .collect();
     let numbers = conflicts::numbers(lang, jobs, true);
     let nothing = shown.is_empty() && numbers.is_none();
@@ -55,24 +69,34 @@ pub(super) fn lists(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
     }
 }
 
-fn list(lang: Lang, fmt: Format, title: Desk, jobs: &[&Summary], about: About) -> Node {
-    let rows = jobs
-        .iter()
-        .take(MOST_ROWS)
-        .map(|job| row(lang, fmt, job, about));
-    let title = text::counted(lang, text::desk(lang, title), jobs.len());
+fn list(
+    (lang, fmt): (Lang, Format),
+    title: &'static str,
+    jobs: &[&Summary],
+    about: About,
+    whole: RwSignal<Vec<&'static str>>,
+) -> Node {
+    let most = match whole.with(|whole| whole.contains(&title)) {
+        true => jobs.len(),
+        false => MOST_ROWS,
+    };
+    let rows = jobs.iter().take(most);
+    let rows: Vec<Node> = rows.map(|job| row(lang, fmt, job, about)).collect();
+    let cut = jobs.len() > most;
+    let each = text::shop_word(lang, ShopWord::ShowEach);
     view! {
         <section class="jobs">
-            <h2>{title}</h2>
-            <ul>{rows.collect_view()}</ul>
+            <h2>{text::counted(lang, title, jobs.len())}</h2>
+            <ul>{rows}</ul>
+            {cut.then(|| key(Look::Foot, each, move || whole.update(|whole| whole.push(title))))}
         </section>
     }
 }
 
 fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> Node {
-    let or = |text: &str, say| match text {
-        "" => text::say(lang, say).to_owned(),
-        text => text.to_owned(),
+    let amount = |minor, code: &str| {
+        let currency = code.to_owned();
+        money(fmt, &Money { minor, currency })
     };
     let says = match about {
         About::Nuts => job.due.clone(),
@@ -80,17 +104,18 @@ fn row(lang: Lang, fmt: Format, job: &Summary, about: About) -> Node {
         About::Unpaid => job
             .unpaid
             .as_ref()
-            .map_or_else(String::new, |(minor, code)| {
-                let (minor, currency) = (*minor, code.clone());
-                money(fmt, &Money { minor, currency })
-            }),
-        About::Nothing => job.family.clone(),
+            .map_or_else(String::new, |(minor, code)| amount(*minor, code)),
+        About::Declined if job.sums.declined != 0 => {
+            let declined = amount(job.sums.declined, &job.sums.currency);
+            [job.on.as_str(), declined.as_str()].join(" · ")
+        }
+        About::Declined | About::Nothing => job.on.clone(),
     };
     view! {
         <li class="shop-lists__row">
             <a class="job" href={Route::Job(job.log.clone()).to_hash()}>
-                <b class="job__plate">{or(&job.plate, Say::NoPlate)}</b>
-                <span class="job__who">{or(&job.name, Say::NoName)}</span>
+                <b class="job__plate">{rows::plate(lang, job)}</b>
+                <span class="job__who">{rows::who(lang, job)}</span>
                 <span class="job__next">{says}</span>
             </a>
             {ways(lang, job, about)}
@@ -106,7 +131,7 @@ fn ways(lang: Lang, job: &Summary, about: About) -> Node {
             let body = text::retorque_message(lang, &job.plate, &plain::date(lang, &job.due));
             reach::sms(&job.phone, &body)
         }
-        About::Recheck | About::Unpaid | About::Nothing => None,
+        About::Recheck | About::Unpaid | About::Declined | About::Nothing => None,
     };
     let way = |desk, address: Option<String>| {
         address.map(|address| link(Look::Foot, text::desk(lang, desk), address))

@@ -2,13 +2,17 @@
 //!
 //! A desk screen, on a phone or on a large screen; everything is made from the summaries.
 
+mod board;
+mod books;
 mod counts;
+mod jobs;
 mod lists;
+pub(super) mod rows;
 mod vans;
 
 use crate::exchange::find::Finder;
 use crate::exchange::summary::Summary;
-use crate::text::{self, Desk, Lang, Ledger, Say};
+use crate::text::{self, Desk, Lang, Ledger, Say, ShopWord};
 use crate::ui::parts::intake::intake;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::banners;
@@ -17,7 +21,10 @@ use crate::ui::screens::flow;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
+pub use board::day_board;
 pub use counts::counts;
+pub use jobs::jobs;
+pub(super) use jobs::van_label;
 
 /// So many jobs are shown of those that are found.
 const MOST_FOUND: usize = 20;
@@ -26,6 +33,7 @@ const MOST_FOUND: usize = 20;
 pub fn shop_lists(app: App) -> Node {
     let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
     let counts = text::ledger(lang, Ledger::CountsTitle);
+    let whole = RwSignal::new(Vec::new());
     view! {
         <main class="desk desk--wide shop-lists">
             <header class="desk__head">
@@ -37,9 +45,21 @@ pub fn shop_lists(app: App) -> Node {
                 {find(app, lang)}
                 {intake(app, text::ledger(lang, Ledger::OpenFiles))}
             </div>
-            {link(Look::Plain, counts, Route::Counts.to_hash())}
+            <nav class="where__ways">
+                {link(
+                    Look::Plain,
+                    text::shop_word(lang, ShopWord::BoardTitle),
+                    Route::Board.to_hash(),
+                )}
+                {link(
+                    Look::Plain,
+                    text::shop_word(lang, ShopWord::JobsTitle),
+                    Route::JobList.to_hash(),
+                )}
+                {link(Look::Plain, counts, Route::Counts.to_hash())}
+            </nav>
             {flow::ways(app)}
-            {move || app.jobs.with(|jobs| lists::lists(lang, fmt, jobs))}
+            {move || app.jobs.with(|jobs| lists::lists((lang, fmt), jobs, whole))}
             {vans::vans(app, lang)}
             {flow::missing(app)}
         </main>
@@ -56,7 +76,7 @@ fn find(app: App, lang: Lang) -> Node {
             return ().into_node();
         }
         let places: Vec<usize> = finder.with(|finder| finder.find(&typed).collect());
-        app.jobs.with(|jobs| rows(lang, jobs, &places))
+        app.jobs.with(|jobs| found_rows(lang, jobs, &places))
     };
     view! {
         <section class="shop-lists__find jobs">
@@ -69,7 +89,7 @@ fn find(app: App, lang: Lang) -> Node {
     }
 }
 
-fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> Node {
+fn found_rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> Node {
     if places.is_empty() {
         return view! { <p>{text::ledger(lang, Ledger::NoneFound)}</p> };
     }
@@ -86,18 +106,15 @@ fn rows(lang: Lang, jobs: &[Summary], places: &[usize]) -> Node {
 }
 
 fn row(lang: Lang, job: &Summary) -> Node {
-    let or = |text: &str, say| match text {
-        "" => text::say(lang, say).to_owned(),
-        text => text.to_owned(),
-    };
-    let what = [job.family.as_str(), job.vin.as_str()];
-    let what = what.into_iter().filter(|part| !part.is_empty());
+    let what = [&job.on, &job.vin, &job.phone].into_iter();
+    let what = what.chain(&job.invoices).filter(|part| !part.is_empty());
+    let what: Vec<&str> = what.map(String::as_str).collect();
     view! {
         <li>
             <a class="job" href={Route::Where(job.log.clone()).to_hash()}>
-                <b class="job__plate">{or(&job.plate, Say::NoPlate)}</b>
-                <span class="job__who">{or(&job.name, Say::NoName)}</span>
-                <span class="job__next">{what.collect::<Vec<_>>().join(" · ")}</span>
+                <b class="job__plate">{rows::plate(lang, job)}</b>
+                <span class="job__who">{rows::who(lang, job)}</span>
+                <span class="job__next">{what.join(" · ")}</span>
             </a>
         </li>
     }

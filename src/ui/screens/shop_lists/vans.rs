@@ -1,15 +1,16 @@
 //! What the vans have: instruments to be checked, and parts on board.
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::exchange::checks::{ToCheck, to_check};
-use crate::exchange::counted::marks;
-use crate::exchange::stock::{OnBoard, on_board};
+use crate::exchange::stock::{OnBoard, ToOrder, on_board, to_order};
 use crate::exchange::summary::Summary;
+use crate::exchange::vans::Vans;
 use crate::job::JobState;
-use crate::text::{self, Lang, Ledger};
+use crate::text::{self, Lang, Ledger, ShopWord};
 use crate::trade::day::day_of;
 use crate::ui::parts::today;
+use crate::ui::screens::shop_lists::van_label;
 use crate::ui::state::App;
 use crate::ui::view::prelude::*;
 
@@ -34,12 +35,14 @@ pub(super) fn vans(app: App, lang: Lang) -> Node {
 }
 
 fn shown(lang: Lang, jobs: &[Summary], kit: &JobState) -> Node {
-    let marks = marks(jobs);
-    let van = |van: &str| text::van_name(lang, marks.get(van).map_or(van, String::as_str));
+    let vans = Vans::of(jobs);
+    let van = |phone: &str| van_label(lang, &vans.name(phone));
+    let stocked = on_board(kit, jobs, &today());
     view! {
         <div class="shop-lists__lists">
             {instruments(lang, &due(jobs, kit), &van)}
-            {stock(lang, &on_board(kit, jobs, &today()), &van)}
+            {reorder(lang, &to_order(&stocked), &van)}
+            {stock(lang, &stocked, &van)}
         </div>
     }
 }
@@ -72,6 +75,40 @@ fn instruments(lang: Lang, all: &[ToCheck], van: &dyn Fn(&str) -> String) -> Opt
             <section class="jobs">
                 <h2>{text::ledger(lang, Ledger::ChecksTitle)}</h2>
                 <ul>{all.iter().map(row).collect_view()}</ul>
+            </section>
+        }
+    })
+}
+
+/// What is to be ordered, over all vans, with what each still has.
+fn reorder(lang: Lang, all: &[ToOrder], van: &dyn Fn(&str) -> String) -> Option<Node> {
+    let row = |it: &ToOrder| {
+        let vans = it.vans.iter();
+        let vans = vans.map(|(phone, left)| text::left_in_van(lang, &van(phone), *left));
+        view! {
+            <tr>
+                <th scope="row">{it.number.clone()}</th>
+                <td>{it.order.to_string()}</td>
+                <td>{it.left.to_string()}</td>
+                <td>{vans.collect::<Vec<_>>().join(", ")}</td>
+            </tr>
+        }
+    };
+    let heads = [
+        text::ledger(lang, Ledger::Part),
+        text::shop_word(lang, ShopWord::ToOrder),
+        text::shop_word(lang, ShopWord::InAllVans),
+        text::shop_word(lang, ShopWord::VanHead),
+    ];
+    let heads = heads.map(|head| view! { <th scope="col">{head}</th> });
+    (!all.is_empty()).then(|| {
+        view! {
+            <section class="jobs">
+                <h2>{text::shop_word(lang, ShopWord::ReorderTitle)}</h2>
+                <table class="shop-lists__parts">
+                    <thead><tr>{heads.into_iter().collect_view()}</tr></thead>
+                    <tbody>{all.iter().map(row).collect_view()}</tbody>
+                </table>
             </section>
         }
     })

@@ -8,7 +8,7 @@ mod play;
 mod source;
 mod torque;
 
-use leptos::task::spawn_local;
+use crate::ui::react::spawn_local;
 
 use crate::job::book;
 use crate::job::entry::Event;
