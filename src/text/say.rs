@@ -8,6 +8,9 @@ sentences! {
         KEYS {
             // Home and the job.
             NewJob => "New job",
+            TryAgain => "Try again",
+            Loading => "Loading…",
+            LateNotLoaded => "This part of the program is not on the phone yet. Find a signal, then try again.",
             PracticeJob => "Practice job",
             ChoosePractice => "Which practice car?",
             TryPractice => "Try a practice car",

@@ -18,6 +18,8 @@ mod beside;
 #[cfg(any(test, target_arch = "wasm32"))]
 mod files;
 #[cfg(any(test, target_arch = "wasm32"))]
+mod late;
+#[cfg(any(test, target_arch = "wasm32"))]
 mod parts;
 #[cfg(any(test, target_arch = "wasm32"))]
 mod react;

@@ -8,6 +8,7 @@ use crate::platform::journal::Closed;
 use crate::platform::wake_lock::WakeLock;
 use crate::platform::whole::keep_whole;
 use crate::platform::{clock, crash_panel, locale, page, tone};
+use crate::ui::late;
 use crate::ui::route::Route;
 use crate::ui::screens;
 use crate::ui::settings::Settings;
@@ -62,6 +63,7 @@ fn mount(
 fn beside(app: App, came_back: CameBack, early: Option<Vec<String>>) {
     spawn_local(async move {
         app.read_first_list(came_back, early).await;
+        spawn_local(late::load(app));
         app.watch_for_update();
         app.look_at_room();
         flow(app);

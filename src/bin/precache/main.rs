@@ -11,6 +11,8 @@ mod early;
 #[cfg(not(target_arch = "wasm32"))]
 mod headers;
 #[cfg(not(target_arch = "wasm32"))]
+mod late;
+#[cfg(not(target_arch = "wasm32"))]
 mod pack;
 #[cfg(not(target_arch = "wasm32"))]
 mod styles;
@@ -47,7 +49,7 @@ mod host {
 
     use sha2::{Digest, Sha256, Sha384};
 
-    use crate::{early, headers, pack, styles};
+    use crate::{early, headers, late, pack, styles};
 
     /// Files for hosts and for people with a signal, and the large icons that a system fetches when it installs
     /// the app; the app itself opens none of them.
@@ -95,6 +97,7 @@ mod host {
         let page = String::from_utf8_lossy(&read(&index)?).into_owned();
         let page = join_styles(dir, page)?;
         let page = early::early(&page).ok_or(PrecacheError::NoStart)?;
+        late::add(dir, &page).map_err(|(path, why)| file_error(&path, &why))?;
         // The page comes first: its own hash is part of the list.
         let page = with_policy(&page)?;
         write(&index, &page)?;
@@ -138,7 +141,7 @@ mod host {
     }
 
     /// The first eight bytes in hexadecimal.
-    fn short(digest: &[u8]) -> String {
+    pub fn short(digest: &[u8]) -> String {
         digest.iter().take(8).fold(String::new(), |mut text, byte| {
             let _ = write!(text, "{byte:02x}");
             text

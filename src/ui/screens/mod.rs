@@ -40,9 +40,10 @@ pub mod takeover;
 mod tip_and_drift;
 mod turn;
 
+use crate::ui::late;
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
-use crate::ui::state::app;
+use crate::ui::state::{App, app};
 use crate::ui::view::prelude::*;
 
 /// Whatever belongs to the route.
@@ -57,6 +58,19 @@ pub fn root() -> Node {
         Route::Home => home::home(app),
         Route::Unknown => home::unknown(app),
         Route::New => home::new(app),
+        Route::Job(_) => step::next(app),
+        Route::Step(_, key) => step::one(app, key),
+        Route::Where(_) => overview::wherever(app),
+        Route::Loose(_) => loose::loose(app),
+        Route::Notes(_) => notes::notes(app),
+        second => late::shown(app, second),
+    })
+    .into_node()
+}
+
+/// What belongs to a route of the second part of the program.
+pub fn late(app: App, route: &Route) -> Node {
+    match route {
         Route::Practice => practice::choose(app),
         Route::Import => import::import(app),
         Route::ShopLists => shop_lists::shop_lists(app),
@@ -70,17 +84,20 @@ pub fn root() -> Node {
         Route::Shop => flow::shop(app),
         Route::Erase(_) => flow::erase(app),
         Route::Customer(_) => customer::customer(app),
-        Route::Job(_) => step::next(app),
-        Route::Step(_, key) => step::one(app, key),
-        Route::Where(_) => overview::wherever(app),
         Route::Cause(_) => cause::cause(app),
-        Route::Loose(_) => loose::loose(app),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),
         Route::Thickness(_) => runout::rotor(app),
-        Route::Notes(_) => notes::notes(app),
         Route::Truth(_) => practice::recorded(app),
-    })
-    .into_node()
+        // These are in the first part.
+        Route::Home
+        | Route::Unknown
+        | Route::New
+        | Route::Job(_)
+        | Route::Step(..)
+        | Route::Where(_)
+        | Route::Loose(_)
+        | Route::Notes(_) => Node::default(),
+    }
 }

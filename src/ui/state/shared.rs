@@ -13,6 +13,7 @@ use crate::platform::page;
 use crate::platform::record::Storage;
 use crate::platform::tabs::Tabs;
 use crate::platform::update::Update as NewVersion;
+use crate::ui::late::Late;
 use crate::ui::route::Route;
 use crate::ui::settings::Settings;
 use crate::ui::shelf::BrowserStore;
@@ -68,6 +69,8 @@ pub struct Shared {
     pub held: RwSignal<Lines>,
     /// Whether the browser keeps the screen on.
     pub awake: RwSignal<bool>,
+    /// How far the second part of the program is.
+    pub late: RwSignal<Late>,
     /// Whether another tab shows the same job.
     pub other_tab: RwSignal<bool>,
     /// Whether the app works without a signal: not yet on a first visit, and from when on; nothing
@@ -113,6 +116,7 @@ impl Shared {
             came_back: RwSignal::new(false),
             lost: RwSignal::new(Vec::new()),
             awake: RwSignal::new(false),
+            late: RwSignal::new(Late::START),
             other_tab: RwSignal::new(false),
             offline: RwSignal::new(None),
             locked: RwSignal::new(false),

@@ -10,6 +10,7 @@ mod order;
 mod python;
 mod serve;
 mod site;
+mod split;
 mod step;
 mod tools;
 mod trouble;
@@ -22,6 +23,9 @@ use trouble::HostError;
 
 /// Reads the command line, carries it out, and ends with one plain sentence if it cannot.
 pub fn main() -> ExitCode {
+    if split::is_called() {
+        return split::main();
+    }
     match order::read(std::env::args().skip(1)).and_then(carry_out) {
         Ok(()) => ExitCode::SUCCESS,
         Err(trouble) => {

@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 use std::time::Instant;
 
 use super::trouble::HostError;
-use super::{cache, root, tools};
+use super::{cache, root, split, tools};
 
 /// The page of the app.
 pub const APP: &str = "public/index.html";
@@ -27,7 +27,7 @@ const FLAGS: &str = "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS";
 pub fn build(page: &str, dir: &Path) -> Result<(), HostError> {
     let dir = whole_path(dir)?;
     may_replace(&dir)?;
-    let first = tools::ready()?;
+    let mut first = tools::ready()?;
     // Two builds would share Trunk's working folders inside `target`.
     let _alone = cache::lock(&root().join("target/web.lock"), "builds this checkout")?;
     println!("Building {page} (about 2 minutes the first time, less than 1 after) …");
@@ -38,6 +38,13 @@ pub fn build(page: &str, dir: &Path) -> Result<(), HostError> {
         .arg(&dir)
         .arg(page)
         .current_dir(root());
+    let real = first
+        .iter()
+        .map(|folder| folder.join("wasm-bindgen"))
+        .find(|file| file.is_file());
+    if let Some(real) = real {
+        first.insert(0, split::stand_in(&mut trunk, &real)?);
+    }
     trunk.env("PATH", path_with(first)).stdin(Stdio::null());
     tools::clean(&mut trunk);
     trunk.env(FLAGS, flags());
@@ -61,7 +68,7 @@ pub fn build(page: &str, dir: &Path) -> Result<(), HostError> {
 /// Leptos keeps elements and attributes behind pointers instead of as one type a screen: a tenth
 /// less to load. What a panic names is a crate, not a folder of this computer.
 fn flags() -> String {
-    let erased = "--cfg=erase_components";
+    let erased = "--cfg=erase_components -Clink-arg=--emit-relocs";
     let saved = std::env::var_os("CARGO_HOME")
         .map(PathBuf::from)
         .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")));

@@ -36,8 +36,15 @@ pub fn ready() -> Result<Vec<PathBuf>, HostError> {
         options: &[],
         about: "3 minutes, once",
     })?;
+    let split = cargo_tool(&CargoTool {
+        name: "wasm_split_cli_support",
+        program: "wasm-split-cli",
+        version: &locked_version("wasm_split_helpers")?,
+        options: &["--locked", "--features", "build-binary"],
+        about: "1 minute, once",
+    })?;
     browsers::node()?;
-    Ok(vec![trunk, bindgen, wasm_opt()?])
+    Ok(vec![trunk, bindgen, split, wasm_opt()?])
 }
 
 /// A program that `cargo install` builds.
