@@ -12,7 +12,7 @@ use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
-use crate::ui::parts::old_part::old_part;
+use crate::ui::parts::removed_way::removed_way;
 use crate::ui::screens::mishap::or_wrong;
 use crate::ui::view::prelude::*;
 
@@ -90,16 +90,12 @@ pub fn checks(at: &StepContext, checks: &[Check]) -> Node {
         here.answer(Reply::Checked(asked.iter().copied().zip(given).collect()));
     };
     // What was said before is not said again.
-    let seen = at.clone();
-    let same = move || {
-        given.with(|rows| *rows == recorded && rows.iter().all(Option::is_some))
-            && !seen.sees_news()
-    };
+    let same = move || given.with(|rows| *rows == recorded && rows.iter().all(Option::is_some));
     frame(
         at,
         view! {
             <ul class="checks">{lines}</ul>
-            {old_part(at, &at.planned)}
+            {removed_way(at, &at.planned)}
         },
         view! {
             <button type="button" class="key key--primary" prop:disabled=same on:click=keep>

@@ -24,6 +24,7 @@ mod pack;
 mod paper;
 mod photo;
 mod practice;
+mod removed;
 mod report;
 mod report_screen;
 mod round;
@@ -70,6 +71,7 @@ pub fn root() -> Node {
         Route::Where(_) => overview::wherever(app),
         Route::Cause(_) => cause::cause(app),
         Route::Loose(_) => loose::loose(app),
+        Route::Removed(_, corner) => removed::removed(app, corner),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),

@@ -8,7 +8,7 @@ use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
-use crate::ui::screens::{flow, practice};
+use crate::ui::screens::{flow, practice, removed};
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -37,6 +37,7 @@ pub fn wherever(app: App) -> Node {
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
                     {link(Look::Plain, text::cause_word(lang, CauseWord::Title), Route::Cause(id()).to_hash())}
+                    {removed::ways(&open, lang)}
                     {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                     {link(
                         Look::Plain,
