@@ -10,14 +10,15 @@ use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
 use crate::job::flow;
 use crate::job::practice::is_practice;
-use crate::job::{JobState, fold};
+use crate::job::tally::is_replaced;
+use crate::job::{JobState, Key, fold};
 use crate::report::retorque_to_do;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Choice, PlannedStep, Step, StepKey};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 9;
+const VERSION: u32 = 10;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -26,6 +27,17 @@ pub struct Fitted {
     pub number: String,
     /// The manufacturer's lot; empty if it has none.
     pub lot: String,
+}
+
+/// A corner as an earlier visit left it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Visited {
+    /// The code of the corner.
+    pub corner: String,
+    /// The code of the decision on it; empty if there is none.
+    pub found: String,
+    /// Whether a new part was put in.
+    pub replaced: bool,
 }
 
 /// One line of the list.
@@ -76,6 +88,10 @@ pub struct Summary {
     pub practice: bool,
     /// What it adds to the counts of the shop.
     pub tally: Tally,
+    /// What was found and done at each corner.
+    pub visited: Vec<Visited>,
+    /// The day it ended, else that of its last entry, `YYYY-MM-DD`; empty if there is none.
+    pub last_day: String,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
     /// The day it is to be done, `YYYY-MM-DD`; empty if none is set.
@@ -95,6 +111,11 @@ pub struct Summary {
 }
 
 form!(Fitted { number, lot });
+form!(Visited {
+    corner,
+    found,
+    replaced
+});
 form!(Summary {
     v,
     log,
@@ -119,6 +140,8 @@ form!(Summary {
     recheck,
     practice,
     tally,
+    visited,
+    last_day,
     touched,
     day,
     time,
@@ -175,6 +198,8 @@ impl Summary {
             recheck: day(watched(sheet)),
             practice: is_practice(sheet),
             tally: Tally::of(sheet, steps),
+            visited: visited(sheet),
+            last_day: last_day(sheet),
             touched: times.max().unwrap_or(0),
             day: slot.map(|slot| slot.day.to_string()).unwrap_or_default(),
             time: slot
@@ -292,6 +317,26 @@ fn parts(sheet: &JobState) -> Vec<Fitted> {
             lot: part.lot.clone(),
         })
         .collect()
+}
+
+fn visited(sheet: &JobState) -> Vec<Visited> {
+    let corners = sheet.corners().iter().map(|corner| {
+        let decided = sheet.decided(*corner);
+        Visited {
+            corner: corner.code().to_owned(),
+            found: decided
+                .map(|it| it.decision.code().to_owned())
+                .unwrap_or_default(),
+            replaced: is_replaced(sheet, *corner),
+        }
+    });
+    corners.collect()
+}
+
+fn last_day(sheet: &JobState) -> String {
+    let last = sheet.entries().iter().max_by_key(|entry| entry.at.utc_ms);
+    let day = sheet.holds(&Key::Ended).or(last).and_then(|it| it.at.day());
+    day.map(|day| day.to_string()).unwrap_or_default()
 }
 
 fn came_back(sheet: &JobState) -> Option<bool> {

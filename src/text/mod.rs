@@ -32,12 +32,13 @@ mod table;
 #[cfg(test)]
 mod tests;
 mod thickness;
+mod vehicle;
 mod verified;
 
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
     ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, removed::*,
-    report::*, runout::*, saved::*, say::*, screen::*, step::*, thickness::*,
+    report::*, runout::*, saved::*, say::*, screen::*, step::*, thickness::*, vehicle::*,
     verified::*,
 };
 

@@ -57,6 +57,7 @@ fn fixed(lang: Lang) -> Vec<Found> {
         finding(Finding),
         likely_cause(LikelyCause),
         removed(RemovedWord),
+        vehicle_word(VehicleWord),
         came_back_for(CameBackFor),
         complaint(Complaint),
         cause(Cause),

@@ -21,6 +21,7 @@ pub mod rows;
 pub mod shares;
 pub mod strip;
 pub mod talk;
+pub mod visits;
 pub mod wrenches;
 
 use crate::platform::clock;

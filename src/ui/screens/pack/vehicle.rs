@@ -13,6 +13,7 @@ use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::parts::visits::visits;
 use crate::ui::screens::pack::keep;
 use crate::ui::screens::pack::wheel_end::WheelEndFields;
 use crate::ui::view::prelude::*;
@@ -163,6 +164,7 @@ fn fields(
         <p class="hint" aria-live="polite">{move || form.vin.with(|vin| vin_says(lang, vin))}</p>
         {Field::capitals("plate", form.plate)
             .show(text::person_field(lang, PersonField::Plate), "", drafts, keep.clone())}
+        {visits(at.app, at.open.log.0.clone(), move || form.vin.get(), move || form.plate.get())}
         {Field::words("mass", form.mass).show(label(VehicleField::Mass), "", drafts, keep)}
     }
 }
