@@ -6,6 +6,8 @@
 pub mod cut;
 pub mod fit;
 pub mod keys;
+#[cfg(target_arch = "wasm32")]
+pub mod media;
 pub mod memory;
 pub mod record;
 pub mod room;

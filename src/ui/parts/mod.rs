@@ -18,6 +18,7 @@ pub mod practice;
 pub mod press;
 pub mod removed_way;
 pub mod rows;
+pub mod scan;
 pub mod shares;
 pub mod strip;
 pub mod talk;
