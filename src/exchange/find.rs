@@ -48,8 +48,10 @@ pub fn earlier_visits<'a>(
     let same = |typed: &str, known: &str| !typed.is_empty() && plain(known) == typed;
     let visit = |job: &'a Summary| {
         let is_vin = same(&vin, &job.vin);
-        let other_vin = !is_vin && !vin.is_empty() && !plain(&job.vin).is_empty();
-        (is_vin || same(&plate, &job.plate)).then_some(Visit { job, other_vin })
+        (is_vin || same(&plate, &job.plate)).then(|| Visit {
+            job,
+            other_vin: !is_vin && !vin.is_empty() && !plain(&job.vin).is_empty(),
+        })
     };
     let others = jobs.iter().filter(|job| !job.practice && job.log != log);
     let mut visits: Vec<Visit> = others.filter_map(visit).collect();

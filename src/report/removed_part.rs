@@ -39,9 +39,74 @@ fn found(context: &ReportContext, reading: &PartReading, finding: Finding) -> [B
         .to_svg(text::finding(context.lang, finding));
     [
         Block::Drawing {
-            size: Size::Beside,
+            size: Size::Small,
             svg,
         },
         Block::Sentence(text::finding_line(context.lang, finding, suspected)),
     ]
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::job::entry::Event;
+    use crate::report::Block;
+    use crate::report::sample::{self, AT, Job};
+    use crate::report::tests::report;
+    use crate::trade::damage::{Finding, Inspected, PartReading};
+
+    /// What the technician's pages say under the heading of the removed part; nothing without it.
+    fn said(job: &Job) -> Vec<String> {
+        let blocks = report(job).technician;
+        let heading = |block: &Block| block.texts() == ["Removed part"];
+        let from = blocks.iter().position(heading);
+        let part = from.and_then(|from| blocks.get(from + 1..)).unwrap_or(&[]);
+        let sentences = part.iter().map_while(|block| match block {
+            Block::Sentence(text) => Some(Some(text.clone())),
+            Block::Drawing { .. } => Some(None),
+            _ => None,
+        });
+        sentences.flatten().collect()
+    }
+
+    fn with(reading: PartReading) -> Job {
+        let mut job = sample::finished(None);
+        job.tap(vec![Event::RemovedPart(AT, reading)]);
+        job
+    }
+
+    #[test]
+    fn a_closed_part_is_suspected_and_one_that_was_cut_open_is_not() {
+        let closed = PartReading::new(Inspected::Closed).turned(Finding::RedGrease);
+        let lines = said(&with(closed.clone()));
+        assert_eq!(lines[0], "Front left: Closed, as it came off");
+        assert!(lines[1].starts_with(
+            "Red grease or water at the seal. Suspected: moisture corrosion (ISO 15243:2017)."
+        ));
+        assert_eq!(lines.len(), 2);
+        let lines = said(&with(closed.looked_at(Inspected::CutOpen)));
+        assert_eq!(lines[0], "Front left: Cut open, customer approved");
+        assert!(lines[1].contains("Failure mode: moisture corrosion"));
+        assert!(!lines[1].contains("Suspected"));
+    }
+
+    #[test]
+    fn nothing_is_said_where_nobody_looked_and_nothing_visible_is_said() {
+        assert_eq!(said(&sample::finished(None)), [""; 0]);
+        let looked = said(&with(PartReading::new(Inspected::Closed)));
+        assert_eq!(
+            looked,
+            ["Front left: Closed, as it came off. Nothing visible."]
+        );
+        let not = said(&with(PartReading::new(Inspected::NotInspected)));
+        assert_eq!(not, ["Front left: Not inspected"]);
+    }
+
+    #[test]
+    fn what_a_closed_part_cannot_show_is_not_printed() {
+        let forged = PartReading {
+            inspected: Inspected::Closed,
+            seen: vec![Finding::Flaked],
+        };
+        assert_eq!(said(&with(forged)).len(), 1);
+    }
 }

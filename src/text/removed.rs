@@ -12,6 +12,7 @@ sentences! {
             "Cut it open only after the customer approved it. A closed part shows nothing of its races.",
         SeenAsk => "What is visible?",
         SeenSay => "Tap what you see; tap again to take it back. Nothing tapped: nothing visible.",
+        NoneHere => "No part was removed at this corner.",
         NothingVisible => "Nothing visible",
         Counts => "Removed parts: likely causes",
         CountsSay =>

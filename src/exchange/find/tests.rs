@@ -87,3 +87,15 @@ fn earlier_visits_are_those_of_the_vin_or_the_plate_the_latest_first() {
     jobs[2].log = "log-0".to_owned();
     assert_eq!(found(&jobs, &vin, &plate), [is("log-1", false)]);
 }
+
+#[test]
+fn earlier_visits_are_found_among_ten_thousand_lines() {
+    let jobs = jobs(10_000);
+    let found = |vin: &str, plate: &str| -> Vec<String> {
+        let visits = earlier_visits(&jobs, vin, plate, "").into_iter();
+        visits.map(|it| it.job.plate.clone()).collect()
+    };
+    assert_eq!(found("1m8gdm9axkp004217", ""), ["PLT 04217"]);
+    assert_eq!(found("", "plt-04217"), ["PLT 04217"]);
+    assert_eq!(found("1M8GDM9AXKP00421", "PLT 0421"), [""; 0]);
+}

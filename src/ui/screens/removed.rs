@@ -4,6 +4,7 @@
 use std::sync::Arc;
 
 use crate::drawing::corner;
+use crate::job::JobState;
 use crate::job::entry::Event;
 use crate::job::tally::is_off_or_new;
 use crate::text::{self, Lang, RemovedWord, Say};
@@ -44,11 +45,15 @@ pub fn removed(app: App, corner: Corner) -> Node {
     .into_node()
 }
 
+/// Whether there is a removed part at a corner: its hub is off or new, or the part was read before.
+fn can_be_read(sheet: &JobState, corner: Corner) -> bool {
+    is_off_or_new(sheet, corner) || sheet.removed_part(corner).is_some()
+}
+
 /// The ways to the removed part of each corner where there is one.
 pub fn ways(open: &Open, lang: Lang) -> Node {
-    let sheet = &open.sheet;
-    let has = |at: &&Corner| is_off_or_new(sheet, **at) || sheet.removed_part(**at).is_some();
-    let ways = sheet.corners().iter().filter(has);
+    let corners = open.sheet.corners().iter();
+    let ways = corners.filter(|at| can_be_read(&open.sheet, **at));
     let ways = ways.map(|at| {
         let label = text::read_part_at(lang, text::corner(lang, *at));
         link(
@@ -70,8 +75,10 @@ impl Here {
         let title = text::corner_title(lang, self.corner);
         let reading = open.sheet.removed_part(self.corner).cloned();
         let outline = corner::small(&[place(self.corner)]);
-        let locked = open.sheet.read_only();
-        let seen = reading.as_ref().map(|reading| self.seen(reading));
+        let form = match can_be_read(&open.sheet, self.corner) {
+            true => self.form(reading.as_ref()),
+            false => view! { <p role="alert">{self.word(RemovedWord::NoneHere)}</p> },
+        };
         view! {
             <main class="desk removed">
                 <header class="removed__head">
@@ -80,12 +87,20 @@ impl Here {
                 </header>
                 {banners(self.app)}
                 {of_record(open, lang)}
-                <fieldset class="removed__form" prop:disabled=locked>
-                    {self.how(reading.as_ref())}
-                    {seen}
-                </fieldset>
+                {form}
                 {link(Look::Primary, text::say(lang, Say::Resume), Route::Job(open.log.0.clone()).to_hash())}
             </main>
+        }
+    }
+
+    fn form(&self, reading: Option<&PartReading>) -> Node {
+        let locked = self.open.sheet.read_only();
+        let seen = reading.map(|reading| self.seen(reading));
+        view! {
+            <fieldset class="removed__form" prop:disabled=locked>
+                {self.how(reading)}
+                {seen}
+            </fieldset>
         }
     }
 
