@@ -45,7 +45,7 @@ use hubslate::job::manual_item::named;
 use hubslate::job::runout::Basis;
 use hubslate::job::{JobState, flow, fold};
 use hubslate::trade::answer::Answer;
-use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::damage::{CameBackFor, Finding, Inspected, PartReading};
 use hubslate::trade::fastening::SpecItem;
 use hubslate::trade::play::uncertainty::Guarded;
 use hubslate::trade::play::{After, Against, Decision, Dial, Place, Rig};

@@ -10,6 +10,8 @@
     clippy::indexing_slicing
 )]
 
+#[path = "reference/damage.rs"]
+mod damage;
 #[path = "reference/diagnosis.rs"]
 mod diagnosis;
 #[path = "reference/fasteners.rs"]

@@ -11,6 +11,7 @@ pub mod brake;
 mod check;
 pub mod code;
 pub mod corner;
+mod damage;
 pub mod dial;
 pub mod far;
 mod fill;

@@ -5,10 +5,10 @@
 
 use crate::drawing::spans::Span;
 use crate::exchange::summary::Summary;
-use crate::exchange::tally::Counts;
+use crate::exchange::tally::{Counts, Replaced};
 use crate::job::tally::Measure;
 use crate::map::{OrderedMap, OrderedSet};
-use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::damage::{CameBackFor, Inspected, LikelyCause, PartReading};
 use crate::trade::mean::{Mean, mean};
 use crate::trade::share::{Share, share};
 
@@ -109,14 +109,34 @@ pub fn by_van(jobs: &[Summary], measure: Measure) -> Vec<Row<String>> {
         .collect()
 }
 
-/// How often each damage was seen on the old parts that somebody looked at.
-pub fn damages(jobs: &[Summary]) -> Vec<Row<Damage>> {
-    let seen = real(jobs).flat_map(|job| &job.tally.corners);
-    let seen: Vec<Damage> = seen
-        .filter_map(|corner| Damage::from_code(&corner.seen))
-        .filter(|seen| *seen != Damage::NotLooked)
-        .collect();
-    each(&seen, Damage::ALL)
+/// A likely cause over the removed parts that were inspected; no cause where nothing was visible.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CauseRow {
+    /// How many parts point to it.
+    pub row: Row<Option<LikelyCause>>,
+    /// How many of these were cut open; of the others it is suspected.
+    pub cut_open: usize,
+}
+
+/// How often each likely cause was read off the removed parts that were inspected. One part may point
+/// to several.
+pub fn removed_parts(jobs: &[Summary]) -> Vec<CauseRow> {
+    let parts = real(jobs).flat_map(|job| &job.tally.corners);
+    let parts: Vec<PartReading> = parts.filter_map(Replaced::reading).collect();
+    let causes = LikelyCause::ALL.iter().copied().map(Some);
+    let rows = causes.chain([None]).map(|cause| {
+        let has = |part: &&PartReading| match cause {
+            Some(cause) => part.causes().contains(&cause),
+            None => part.findings().next().is_none(),
+        };
+        let of: Vec<&PartReading> = parts.iter().filter(has).collect();
+        let cut = of.iter().filter(|it| it.inspected == Inspected::CutOpen);
+        CauseRow {
+            cut_open: cut.count(),
+            row: Row::new(cause, (of.len(), parts.len())),
+        }
+    });
+    rows.filter(|it| it.row.of > 0).collect()
 }
 
 /// Why jobs came back, of those that did and told why.

@@ -2,6 +2,7 @@
 
 use crate::exchange::summary::Summary;
 use crate::letters::plain;
+use crate::sorted::Sorted;
 
 /// What each job can be found by, made once for a list of jobs.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -25,12 +26,43 @@ impl Finder {
     }
 }
 
-/// The latest other job on the vehicle of a VIN; practice and an empty VIN are none.
+/// Another job on what may be the same vehicle.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Visit<'a> {
+    /// Its line.
+    pub job: &'a Summary,
+    /// Whether the plate alone is the same, and another VIN stands next to it: a plate can move from
+    /// one car to the next.
+    pub other_vin: bool,
+}
+
+/// The other jobs with this VIN or this plate, the latest first; practice is none, and what is empty
+/// is the same as nothing.
+pub fn earlier_visits<'a>(
+    jobs: &'a [Summary],
+    vin: &str,
+    plate: &str,
+    log: &str,
+) -> Vec<Visit<'a>> {
+    let (vin, plate) = (plain(vin), plain(plate));
+    let same = |typed: &str, known: &str| !typed.is_empty() && plain(known) == typed;
+    let visit = |job: &'a Summary| {
+        let is_vin = same(&vin, &job.vin);
+        (is_vin || same(&plate, &job.plate)).then(|| Visit {
+            job,
+            other_vin: !is_vin && !vin.is_empty() && !plain(&job.vin).is_empty(),
+        })
+    };
+    let others = jobs.iter().filter(|job| !job.practice && job.log != log);
+    let mut visits: Vec<Visit> = others.filter_map(visit).collect();
+    visits.order_by_key(|visit| std::cmp::Reverse(visit.job.touched));
+    visits
+}
+
+/// The latest other job on the vehicle of a VIN.
 pub fn earlier_visit<'a>(jobs: &'a [Summary], vin: &str, log: &str) -> Option<&'a Summary> {
-    let vin = plain(vin);
-    let same = |job: &&Summary| !job.practice && job.log != log && plain(&job.vin) == vin;
-    let visits = jobs.iter().filter(same).filter(|_| !vin.is_empty());
-    visits.max_by_key(|job| job.touched)
+    let latest = earlier_visits(jobs, vin, "", log).into_iter().next();
+    latest.map(|visit| visit.job)
 }
 
 /// Plate, name, telephone, family, VIN, invoice, parts and lots, each on a line of its own; nothing is known of

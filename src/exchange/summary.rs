@@ -10,6 +10,7 @@ use crate::job::ending::watched;
 use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
 use crate::job::flow;
 use crate::job::practice::is_practice;
+use crate::job::tally::is_replaced;
 use crate::job::{JobState, Key, fold};
 use crate::map::OrderedSet;
 use crate::report::retorque_to_do;
@@ -18,7 +19,7 @@ use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Choice, PlannedStep, Step, StepKey};
 
 /// The version of the summary's form; another one is made again from the entries.
-const VERSION: u32 = 10;
+const VERSION: u32 = 11;
 
 /// A part that was fitted.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -27,6 +28,17 @@ pub struct Fitted {
     pub number: String,
     /// The manufacturer's lot; empty if it has none.
     pub lot: String,
+}
+
+/// A corner as an earlier visit left it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Visited {
+    /// The code of the corner.
+    pub corner: String,
+    /// The code of the decision on it; empty if there is none.
+    pub found: String,
+    /// Whether a new part was put in.
+    pub replaced: bool,
 }
 
 /// One line of the list.
@@ -84,6 +96,10 @@ pub struct Summary {
     /// The day it belongs to, `YYYY-MM-DD`: that of its end, else of its slot, else of its beginning;
     /// empty if none is known.
     pub on: String,
+    /// What was found and done at each corner.
+    pub visited: Vec<Visited>,
+    /// The day it ended, else that of its last entry, `YYYY-MM-DD`; empty if there is none.
+    pub last_day: String,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
     /// The day it is to be done, `YYYY-MM-DD`; empty if none is set.
@@ -105,6 +121,11 @@ pub struct Summary {
 }
 
 form!(Fitted { number, lot });
+form!(Visited {
+    corner,
+    found,
+    replaced
+});
 form!(Summary {
     v,
     log,
@@ -132,6 +153,8 @@ form!(Summary {
     practice,
     tally,
     on,
+    visited,
+    last_day,
     touched,
     day,
     time,
@@ -193,6 +216,8 @@ impl Summary {
             practice: is_practice(sheet),
             tally: Tally::of(sheet, steps),
             on: on(sheet),
+            visited: visited(sheet),
+            last_day: last_day(sheet),
             touched: times.max().unwrap_or(0),
             day: slot.map(|slot| slot.day.to_string()).unwrap_or_default(),
             time: slot
@@ -331,6 +356,26 @@ fn parts(sheet: &JobState) -> Vec<Fitted> {
             lot: part.lot.clone(),
         })
         .collect()
+}
+
+fn visited(sheet: &JobState) -> Vec<Visited> {
+    let corners = sheet.corners().iter().map(|corner| {
+        let decided = sheet.decided(*corner);
+        Visited {
+            corner: corner.code().to_owned(),
+            found: decided
+                .map(|it| it.decision.code().to_owned())
+                .unwrap_or_default(),
+            replaced: is_replaced(sheet, *corner),
+        }
+    });
+    corners.collect()
+}
+
+fn last_day(sheet: &JobState) -> String {
+    let last = sheet.entries().iter().max_by_key(|entry| entry.at.utc_ms);
+    let day = sheet.holds(&Key::Ended).or(last).and_then(|it| it.at.day());
+    day.map(|day| day.to_string()).unwrap_or_default()
 }
 
 fn came_back(sheet: &JobState) -> Option<bool> {

@@ -3,9 +3,9 @@
 use crate::exchange::json::form;
 use crate::job::tally::{self as facts, Part};
 use crate::job::{JobState, plan};
-use crate::trade::damage::Damage;
+use crate::trade::damage::{Finding, Inspected, PartReading};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Item, ItemKind, ItemState, PlannedStep};
+use crate::trade::wheel_end::PlannedStep;
 
 /// So many of so many, as it is kept.
 pub type Counts = (usize, usize);
@@ -46,8 +46,10 @@ pub struct Replaced {
     pub decided: bool,
     /// Whether that was proved to have mended it; nothing where it was not judged.
     pub mended: Option<bool>,
-    /// The code of what was seen on the old part; empty where nothing was said.
-    pub seen: String,
+    /// The code of how the removed part was inspected; empty where nothing was said.
+    pub inspected: String,
+    /// The codes of what was seen on it.
+    pub seen: Vec<String>,
 }
 
 form!(Tally {
@@ -67,7 +69,8 @@ form!(Tally {
 form!(Replaced {
     decided,
     mended,
-    seen
+    inspected,
+    seen,
 });
 
 impl Tally {
@@ -108,19 +111,27 @@ const fn counts(part: Part) -> Counts {
 }
 
 fn replaced(sheet: &JobState, corner: Corner) -> Option<Replaced> {
-    let hub = Item {
-        corner,
-        group: ItemKind::Hub,
-        number: 1,
-    };
-    let is_new = sheet.item(hub) == Some(ItemState::Done);
-    is_new.then(|| Replaced {
-        decided: facts::decided_to_replace(sheet, corner),
-        mended: facts::mended(sheet, corner),
-        seen: sheet
-            .damage(corner)
-            .map(Damage::code)
-            .unwrap_or_default()
-            .to_owned(),
+    facts::is_replaced(sheet, corner).then(|| {
+        let reading = sheet.removed_part(corner);
+        let findings = reading.into_iter().flat_map(PartReading::findings);
+        Replaced {
+            decided: facts::decided_to_replace(sheet, corner),
+            mended: facts::mended(sheet, corner),
+            inspected: reading
+                .map(|reading| reading.inspected.code().to_owned())
+                .unwrap_or_default(),
+            seen: findings.map(|it| it.code().to_owned()).collect(),
+        }
     })
+}
+
+impl Replaced {
+    /// The reading of the removed part; nothing where it was not inspected.
+    pub fn reading(&self) -> Option<PartReading> {
+        let inspected = Inspected::from_code(&self.inspected)?;
+        let seen = self.seen.iter().filter_map(|code| Finding::from_code(code));
+        let seen = seen.collect();
+        let reading = PartReading { inspected, seen };
+        (inspected != Inspected::NotInspected).then_some(reading)
+    }
 }

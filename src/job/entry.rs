@@ -36,7 +36,7 @@ pub use stock::Stock;
 pub use thickness::{Gauging, ThicknessReading, ThicknessSpec};
 
 use crate::trade::answer::Answer;
-use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::damage::{CameBackFor, PartReading};
 use crate::trade::diagnosis::{Clue, Complaint};
 use crate::trade::fastening::{Spec, TypedLever};
 use crate::trade::money::Invoice;
@@ -164,8 +164,8 @@ pub enum Event {
     Runout(RunoutReading),
     /// The most run-out that the manufacturer allows.
     RunoutLimit(RunoutSpec),
-    /// What was seen on the old part of a corner.
-    Damage(Corner, Damage),
+    /// How the removed part of a corner was read.
+    RemovedPart(Corner, PartReading),
     /// Why the job came back.
     CameBackFor(CameBackFor),
     /// What the customer complains of, as the ranking of causes knows it.

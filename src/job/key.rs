@@ -79,8 +79,8 @@ pub enum Key {
     Runout(Corner, u8, u8),
     /// A limit of run-out.
     RunoutLimit(Surface),
-    /// What was seen on the old part.
-    Damage(Corner),
+    /// How the removed part was read.
+    RemovedPart(Corner),
     /// Why it came back.
     CameBackFor,
     /// What the customer complains of.
@@ -152,7 +152,7 @@ pub(super) fn keys(what: &Event) -> Vec<Key> {
         Event::HandedOver(_) => vec![Key::HandedOver],
         Event::Runout(r) => vec![Key::Runout(r.corner, r.run, r.place)],
         Event::RunoutLimit(spec) => vec![Key::RunoutLimit(spec.surface)],
-        Event::Damage(corner, _) => vec![Key::Damage(*corner)],
+        Event::RemovedPart(corner, _) => vec![Key::RemovedPart(*corner)],
         Event::CameBackFor(_) => vec![Key::CameBackFor],
         Event::Complaint(_) => vec![Key::Complaint],
         Event::Clue(corner, clue, _) => vec![Key::Clue(*corner, *clue)],

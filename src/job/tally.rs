@@ -11,7 +11,7 @@ use crate::job::proof::after;
 use crate::job::sheet::JobState;
 use crate::map::OrderedMap;
 use crate::trade::answer::Answer;
-use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::damage::{CameBackFor, PartReading};
 use crate::trade::money::{Line, LineKind};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
@@ -56,10 +56,10 @@ const SAME_MS: u64 = 60_000;
 const MINUTE_MS: i64 = 60_000;
 
 impl JobState {
-    /// What was seen on the old part of a corner.
-    pub fn damage(&self, corner: Corner) -> Option<Damage> {
-        match self.holds(&Key::Damage(corner)).map(|entry| &entry.what) {
-            Some(Event::Damage(_, seen)) => Some(*seen),
+    /// How the removed part of a corner was read.
+    pub fn removed_part(&self, corner: Corner) -> Option<&PartReading> {
+        match &self.holds(&Key::RemovedPart(corner))?.what {
+            Event::RemovedPart(_, reading) => Some(reading),
             _ => None,
         }
     }
@@ -182,16 +182,30 @@ pub fn sold_minutes(sheet: &JobState) -> Option<u32> {
     fits.then(|| minutes.round() as u32)
 }
 
+/// How the hub of a corner stands; nothing where it was never touched.
+fn hub(sheet: &JobState, corner: Corner) -> Option<ItemState> {
+    sheet.item(Item {
+        corner,
+        group: ItemKind::Hub,
+        number: 1,
+    })
+}
+
+/// Whether a new part was put in at a corner.
+pub fn is_replaced(sheet: &JobState, corner: Corner) -> bool {
+    hub(sheet, corner) == Some(ItemState::Done)
+}
+
+/// Whether the old part of a corner is off: it can be read.
+pub fn is_off_or_new(sheet: &JobState, corner: Corner) -> bool {
+    hub(sheet, corner).is_some()
+}
+
 /// Whether the new part of a corner was proved to have mended what its old one was replaced for:
 /// by the dial, by hand and by ear, and on the road. `None` where it was not judged.
 pub fn mended(sheet: &JobState, corner: Corner) -> Option<bool> {
     finished(sheet)?;
-    let replaced = sheet.item(Item {
-        corner,
-        group: ItemKind::Hub,
-        number: 1,
-    });
-    if replaced != Some(ItemState::Done) {
+    if !is_replaced(sheet, corner) {
         return None;
     }
     match (after(sheet, corner), sign_stayed(sheet)) {

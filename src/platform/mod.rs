@@ -57,6 +57,8 @@ pub mod locale;
 #[cfg(any(test, target_arch = "wasm32"))]
 pub mod lock;
 #[cfg(any(test, target_arch = "wasm32"))]
+pub mod media;
+#[cfg(any(test, target_arch = "wasm32"))]
 pub mod page;
 #[cfg(any(test, target_arch = "wasm32"))]
 pub mod photo;

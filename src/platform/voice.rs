@@ -7,13 +7,14 @@ use js_sys::{Array, Promise};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobEvent, BlobPropertyBag, MediaDevices, MediaRecorder, MediaRecorderOptions,
-    MediaStream, MediaStreamConstraints, MediaStreamTrack, RecordingState,
+    Blob, BlobEvent, BlobPropertyBag, MediaRecorder, MediaRecorderOptions, MediaStream,
+    MediaStreamConstraints, RecordingState,
 };
 
 use super::clock;
 use super::event::Listener;
 use super::js;
+use super::media::{self, MediaError, let_go};
 use super::record::Photo;
 use super::spoken;
 
@@ -70,27 +71,15 @@ pub async fn begin() -> Result<Recording, VoiceError> {
 
 async fn microphone() -> Result<MediaStream, VoiceError> {
     let missing = VoiceError::NoMicrophone;
-    let navigator = js::navigator().ok_or(missing)?;
-    let devices = js::property(&navigator, "mediaDevices").ok_or(missing)?;
     let window = js::window().ok_or(missing)?;
     js::property(&window, "MediaRecorder").ok_or(missing)?;
-    let devices: MediaDevices = devices.unchecked_into();
     let constraints = MediaStreamConstraints::new();
     constraints.set_audio(&JsValue::TRUE);
-    let asked = devices
-        .get_user_media_with_constraints(&constraints)
-        .map_err(|error| problem(&error))?;
-    let stream = JsFuture::from(asked).await;
-    Ok(stream.map_err(|error| problem(&error))?.unchecked_into())
-}
-
-/// # Source
-/// Names of `DOMException` that `getUserMedia` raises (Media Capture and Streams, W3C).
-fn problem(error: &JsValue) -> VoiceError {
-    match js::error_name(error).as_str() {
-        "NotAllowedError" | "SecurityError" => VoiceError::Denied,
-        _ => VoiceError::NoMicrophone,
-    }
+    let stream = media::stream(&constraints).await;
+    stream.map_err(|error| match error {
+        MediaError::Denied => VoiceError::Denied,
+        MediaError::Missing => missing,
+    })
 }
 
 fn recorder(stream: &MediaStream) -> Result<MediaRecorder, VoiceError> {
@@ -98,12 +87,6 @@ fn recorder(stream: &MediaStream) -> Result<MediaRecorder, VoiceError> {
     options.set_audio_bits_per_second(BITS_A_SECOND);
     MediaRecorder::new_with_media_stream_and_media_recorder_options(stream, &options)
         .map_err(|_| VoiceError::Failed)
-}
-
-fn let_go(stream: &MediaStream) {
-    for track in stream.get_tracks().iter() {
-        track.unchecked_into::<MediaStreamTrack>().stop();
-    }
 }
 
 impl Recording {

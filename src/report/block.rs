@@ -5,6 +5,8 @@
 pub enum Size {
     /// Beside the text: the corner on the vehicle.
     Beside,
+    /// On its own, as wide as two fingers: what was seen on a part.
+    Small,
     /// On its own, as wide as a hand: a face seen from the front.
     Hand,
     /// As wide as the text: readings on their scale.

@@ -245,7 +245,7 @@ pub(super) fn entry(context: &ReportContext, what: &Event) -> String {
         Event::Strike(_) => context.word(ReportWord::TakenBack),
         Event::Runout(reading) => super::runout::reading_line(context, reading),
         Event::RunoutLimit(spec) => super::runout::limit_line(context, spec),
-        Event::Damage(corner, seen) => text::seen_damage(lang, *corner, *seen),
+        Event::RemovedPart(corner, reading) => text::removed_part_line(lang, *corner, reading),
         Event::CameBackFor(cause) => text::came_back_for(lang, *cause).to_owned(),
         Event::Complaint(complaint) => text::complaint(lang, *complaint).to_owned(),
         Event::Clue(corner, clue, answer) => clue_line(lang, *corner, *clue, *answer),

@@ -19,12 +19,12 @@ mod invoice;
 mod measured;
 mod missing;
 mod money;
-mod old_part;
 pub mod paper;
 pub mod plain;
 pub mod reach;
 pub mod reason;
 mod record;
+mod removed_part;
 pub mod runout;
 #[cfg(test)]
 mod sample;

@@ -36,7 +36,7 @@ pub(super) fn pages(context: &ReportContext) -> Vec<Block> {
     blocks.extend(super::thickness::measured_through(context));
     blocks.push(context.heading(ReportWord::Answers));
     blocks.extend(answers::answers(context));
-    blocks.extend(super::old_part::old_parts(context));
+    blocks.extend(super::removed_part::removed_parts(context));
     blocks.push(context.heading(ReportWord::NotDoneHead));
     blocks.push(match answers::not_done(context) {
         lines if lines.is_empty() => context.sentence(ReportWord::NothingNotDone),

@@ -30,9 +30,6 @@ sentences! {
         CountsNothing => "Nothing to count yet.",
         Of => "Counted",
         Between => "Between",
-        DamagesTitle => "Seen on old hubs",
-        DamagesSay =>
-            "Of the hubs that were inspected. Suspected only: a sealed hub shows little.",
         CausesTitle => "Causes of comebacks",
         CausesSay => "Of the comebacks at the same corner with a recorded cause.",
         MinutesTitle => "Minutes billed and actual",
@@ -43,14 +40,12 @@ sentences! {
         Real => "Actual",
         Over => "Over billed",
         OneJob => "one job says nothing",
-        DamageAsk => "Seen on the old one, suspected",
         CauseAsk => "Why did it come back?",
         AddPart => "Count a part",
         PartHave => "In the van now",
         PartLeast => "Order below",
         PartCores => "Cores to send back",
         WholePieces => "Whole pieces, and a part number.",
-        SeenOnOld => "Seen on the old part, suspected",
     }
 }
 

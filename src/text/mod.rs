@@ -21,6 +21,7 @@ mod outside;
 mod paper;
 mod reading;
 mod reason;
+mod removed;
 mod report;
 mod runout;
 mod saved;
@@ -33,13 +34,14 @@ mod takeover;
 #[cfg(test)]
 mod tests;
 mod thickness;
+mod vehicle;
 mod verified;
 
 pub use self::{
     account::*, book::*, conflict::*, consent::*, customer::*, desk::*, diagnosis::*, flow::*,
-    ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, report::*,
-    runout::*, saved::*, say::*, screen::*, shop::*, step::*, takeover::*, thickness::*,
-    verified::*,
+    ledger::*, measure::*, mishap::*, outside::*, paper::*, reading::*, reason::*, removed::*,
+    report::*, runout::*, saved::*, say::*, screen::*, shop::*, step::*, takeover::*, thickness::*,
+    vehicle::*, verified::*,
 };
 
 use crate::job::angled::{AngleBy, AngleGauge};
@@ -62,7 +64,9 @@ use crate::job::thickness::ThicknessInputError;
 use crate::job::tip_and_drift::{DriftError, TipError};
 use crate::job::typed_spec::SpecInputError;
 use crate::trade::answer::Answer;
-use crate::trade::damage::{CameBackFor, Damage};
+use crate::trade::damage::{
+    CameBackFor, FailureMode, Finding, Inspected, LikelyCause, PartReading,
+};
 use crate::trade::diagnosis::{Cause, Clue, Complaint, Test as CauseTest};
 use crate::trade::fastening::calibration::CheckDue;
 use crate::trade::fastening::{
@@ -134,10 +138,24 @@ spoken! {
     /// When the next tap counts as done.
     backdate::counts_as(ago: Ago) -> &'static str;
 
-    /// What is seen on an old part, in a workshop's words.
-    ledger::damage(damage: Damage) -> &'static str;
-    /// The same of one corner, with the heading of ISO 15243 where it has one.
-    ledger::seen_damage(corner: Corner, damage: Damage) -> String;
+    /// How a removed part was inspected.
+    removed::inspected(inspected: Inspected) -> &'static str;
+    /// What is seen on a removed part, in a workshop's words.
+    removed::finding(finding: Finding) -> &'static str;
+    /// The name of a likely cause, short enough for a row.
+    removed::likely_cause(cause: LikelyCause) -> &'static str;
+    /// The modes of a cause, and how many of its parts were cut open.
+    removed::modes_and_cut(modes: &[FailureMode], cut_open: usize) -> String;
+    /// The failure mode that a finding points to, suspected or not.
+    removed::points_to(finding: Finding, suspected: bool) -> String;
+    /// The likely cause of a finding, and what to change.
+    removed::cause_and_change(finding: Finding) -> String;
+    /// A finding with all that it points to.
+    removed::finding_line(finding: Finding, suspected: bool) -> String;
+    /// How the removed part of a corner was inspected, and that nothing was visible.
+    removed::part_inspected(corner: Corner, reading: &PartReading) -> String;
+    /// The removed part of a corner in one line.
+    removed::removed_part_line(corner: Corner, reading: &PartReading) -> String;
     /// Why a job came back.
     ledger::came_back_for(cause: CameBackFor) -> &'static str;
     /// What a customer complains of.

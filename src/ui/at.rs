@@ -12,7 +12,6 @@ use crate::job::turn::Turning;
 use crate::job::{JobState, done};
 use crate::text::{self, Lang, Say, StepText};
 use crate::trade::answer::Answer;
-use crate::trade::damage::Damage;
 use crate::trade::play::Method;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Form, NotDoneReason, PlannedStep, SetName, StepKey, sign_of};
@@ -56,8 +55,6 @@ pub struct Here {
     pub panel: RwSignal<Panel>,
     /// What of it lies below the edge of the screen.
     pub below: Below,
-    /// What is seen on the old part, as it was picked here.
-    pub seen: RwSignal<Option<Damage>>,
     /// Whether its answer leads back to the place where it stands, and not to what comes next.
     stays: bool,
 }
@@ -109,7 +106,6 @@ impl StepContext {
     /// A step with the rows of those that are told before it.
     pub fn after(app: App, open: Arc<Open>, rows: Vec<PlannedStep>, planned: PlannedStep) -> Self {
         let (lang, fmt) = app.settings.with_untracked(|it| (it.lang, it.format()));
-        let seen = planned.key.corner.and_then(|at| open.sheet.damage(at));
         let asks = waits(&open.sheet, &planned, &rows);
         Self(Rc::new(Here {
             app,
@@ -123,7 +119,6 @@ impl StepContext {
             },
             panel: RwSignal::new(Panel::None),
             below: Below::new(Signal::stored(asks)),
-            seen: RwSignal::new(seen),
             stays: false,
         }))
     }
@@ -230,25 +225,9 @@ impl StepContext {
         let Some(lines) = self.rows.lines.try_get_untracked() else {
             return Vec::new();
         };
-        let mut whats = recorded(self.sheet(), &self.rows.steps, &lines, |planned| {
+        recorded(self.sheet(), &self.rows.steps, &lines, |planned| {
             beside(self, planned)
-        });
-        whats.extend(self.old_part());
-        whats
-    }
-
-    /// What was picked of the old part, where that is news.
-    fn old_part(&self) -> Option<Event> {
-        let corner = self.corner()?;
-        let seen = self.seen.try_get_untracked().flatten()?;
-        let news = self.sheet().damage(corner) != Some(seen);
-        news.then_some(Event::Damage(corner, seen))
-    }
-
-    /// Whether something was picked of the old part that is news.
-    pub fn sees_news(&self) -> bool {
-        self.seen.track();
-        self.old_part().is_some()
+        })
     }
 
     /// What is told is no draft any more, once it is kept.
@@ -303,7 +282,6 @@ impl StepContext {
         let mut whats = screen_without(sheet, steps, &lines, because, |planned| {
             beside(self, planned)
         });
-        whats.extend(self.old_part());
         whats.push(Event::Answered(self.planned.key, Reply::NotDone(because)));
         self.keep(whats, self.way_on());
     }

@@ -28,6 +28,7 @@ mod native {
     pub mod html {
         pub type Span = web_sys::HtmlElement;
         pub type Div = web_sys::HtmlElement;
+        pub type Video = web_sys::HtmlVideoElement;
         pub type Input = web_sys::HtmlInputElement;
     }
 
@@ -96,6 +97,11 @@ mod native {
 
         /// The same.
         pub fn get_untracked(self) -> Option<E> {
+            None
+        }
+
+        /// The same, also of a screen that is gone.
+        pub fn try_get_untracked(self) -> Option<Option<E>> {
             None
         }
     }

@@ -1,5 +1,6 @@
 //! Hash routes: where a person is. A route only points; it never holds state.
 
+use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::StepKey;
 
 /// A place in the app.
@@ -21,6 +22,8 @@ pub enum Route {
     Cause(String),
     /// What is loose on a job.
     Loose(String),
+    /// The removed part of a corner of a job.
+    Removed(String, Corner),
     /// Price and payment of a job.
     Bill(String),
     /// The report of a job.
@@ -86,6 +89,11 @@ impl Route {
             (Some("job"), Some(id), Some("where")) => Self::Where(id.to_owned()),
             (Some("job"), Some(id), Some("cause")) => Self::Cause(id.to_owned()),
             (Some("job"), Some(id), Some("loose")) => Self::Loose(id.to_owned()),
+            (Some("job"), Some(id), Some("removed")) => {
+                let corner = parts.next().and_then(Corner::from_code);
+                let at = |corner| Self::Removed(id.to_owned(), corner);
+                corner.map_or_else(|| Self::Where(id.to_owned()), at)
+            }
             (Some("job"), Some(id), Some("bill")) => Self::Bill(id.to_owned()),
             (Some("job"), Some(id), Some("report")) => Self::Report(id.to_owned()),
             (Some("job"), Some(id), Some("runout")) => Self::Runout(id.to_owned()),
@@ -125,6 +133,7 @@ impl Route {
             Self::Where(id) => format!("#/job/{id}/where"),
             Self::Cause(id) => format!("#/job/{id}/cause"),
             Self::Loose(id) => format!("#/job/{id}/loose"),
+            Self::Removed(id, corner) => format!("#/job/{id}/removed/{}", corner.code()),
             Self::Bill(id) => format!("#/job/{id}/bill"),
             Self::Report(id) => format!("#/job/{id}/report"),
             Self::Runout(id) => format!("#/job/{id}/runout"),
@@ -147,6 +156,7 @@ impl Route {
             | Self::Where(id)
             | Self::Cause(id)
             | Self::Loose(id)
+            | Self::Removed(id, _)
             | Self::Bill(id)
             | Self::Report(id)
             | Self::Runout(id)
@@ -176,7 +186,6 @@ impl Route {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::trade::vehicle::Corner;
     use crate::trade::wheel_end::Step;
 
     #[test]
@@ -206,6 +215,7 @@ mod tests {
             Route::Where(id()),
             Route::Cause(id()),
             Route::Loose(id()),
+            Route::Removed(id(), Corner::RearLeft),
             Route::Bill(id()),
             Route::Report(id()),
             Route::Runout(id()),
@@ -243,6 +253,10 @@ mod tests {
         for home in ["", "#", "#/", "/"] {
             assert_eq!(Route::from_hash(home), Route::Home, "{home}");
         }
+        assert_eq!(
+            Route::from_hash("#/job/x/removed/middle"),
+            Route::Where("x".to_owned())
+        );
         assert_eq!(
             Route::from_hash("#/job/x/nonsense@nowhere"),
             Route::Job("x".to_owned())

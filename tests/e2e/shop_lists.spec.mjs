@@ -130,19 +130,20 @@ test("a job is found by plate, VIN and name on the large screen", async ({ app }
   await expect(shop.main).toContainText("No job matches that.");
 });
 
-test("what was seen on the old hub and what was proved are counted between their ends", async ({ app }) => {
+test("causes of removed parts and what was proved are counted between their ends", async ({ app }) => {
   const shop = new Shop(app);
   const entries = sampleEntries("replaced-hub");
-  const seen = (seen) => ({ damage: { corner: entries.map(({ what }) => what.corners?.corners[0]).find(Boolean), seen } });
-  const jobs = ["moisture", "moisture", "fatigue"].map((word, place) =>
+  const corner = entries.map(({ what }) => what.corners?.corners[0]).find(Boolean);
+  const seen = (finding) => ({ removed_part: { corner, inspected: "closed", seen: [finding] } });
+  const jobs = ["red_grease", "red_grease", "heat_colors"].map((word, place) =>
     file(`${place}.json`, fileOf(another(then(entries, seen(word), SEEN), place + 1))));
   await shop.take(jobs);
   await shop.counts();
-  const seenOnOld = shop.list("Seen on old hubs");
-  await expect(seenOnOld.getByRole("img")).toHaveAccessibleName(/Rust, water in it 2 of 3/);
-  await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText("2 of 3");
+  const causes = shop.list("Removed parts: likely causes");
+  await expect(causes.getByRole("img")).toHaveAccessibleName(/Water past a seal 2 of 3/);
+  await expect(causes.getByRole("row").filter({ hasText: "Water past a seal" })).toContainText("2 of 3");
   // 2 of 3 lies between 9.4 and 99.2 percent: scipy, binomtest(2, 3).proportion_ci(0.95, "exact").
-  await expect(seenOnOld.getByRole("row").filter({ hasText: "Rust, water in it" })).toContainText(/9\D.*to 99/);
+  await expect(causes.getByRole("row").filter({ hasText: "Water past a seal" })).toContainText(/9\D.*to 99/);
   await expect(shop.list("Replaced, repair proved").getByRole("row").filter({ hasText: "All vans" })).toContainText("of 3");
   expect(await serious(app)).toEqual([]);
   await expect(app.getByText(entries[0].by)).toHaveCount(0);

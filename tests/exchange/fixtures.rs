@@ -118,7 +118,8 @@ fn a_file_with_runs_round_a_face_is_still_read_and_written() {
 #[test]
 fn a_file_with_what_the_shop_counts_is_still_read_and_written() {
     let sheet = fixture("job-1-shop");
-    assert_eq!(sheet.damage(Corner::FrontLeft), Some(Damage::Moisture));
+    let read = PartReading::new(Inspected::Closed).turned(Finding::RedGrease);
+    assert_eq!(sheet.removed_part(Corner::FrontLeft), Some(&read));
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
 }
 

@@ -20,7 +20,7 @@ use hubslate::job::reason;
 use hubslate::job::runout::Basis;
 use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::damage::{CameBackFor, Finding, Inspected, PartReading};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     MishapKind, Position, Spec, SpecBody, SpecItem, SpecSource, TypedLever,
@@ -331,7 +331,11 @@ fn round_a_face() -> Vec<Event> {
         Event::Runout(skipped),
         Event::RunoutLimit(spec.clone()),
         Event::FaceFound(Box::new(said_of_a_face(&spec))),
-        Event::Damage(FRONT_LEFT, Damage::Moisture),
+        Event::RemovedPart(FRONT_LEFT, PartReading::new(Inspected::Closed)),
+        Event::RemovedPart(
+            FRONT_LEFT,
+            PartReading::new(Inspected::CutOpen).turned(Finding::Flaked),
+        ),
         Event::CameBackFor(CameBackFor::Fitting),
         Event::Complaint(Complaint::Hum),
         Event::Clue(Some(Corner::FrontLeft), Clue::LoudestHub, Answer::Yes),

@@ -34,7 +34,7 @@ use hubslate::job::mishap::Mishap;
 use hubslate::job::reason;
 use hubslate::job::slip::Slip;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::damage::{CameBackFor, Finding, Inspected, PartReading};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     Condition, MishapKind, Pattern, Position, Printed, PropertyClass, Spec, SpecBody, SpecItem,
@@ -444,7 +444,14 @@ fn worked() -> impl Strategy<Value = Event> {
             number,
             lot
         })),
-        (select(Corner::ALL), select(Damage::ALL)).prop_map(|(at, seen)| Event::Damage(at, seen)),
+        (
+            select(Corner::ALL),
+            select(Inspected::ALL),
+            vec(select(Finding::ALL), 0..4)
+        )
+            .prop_map(|(at, inspected, seen)| {
+                Event::RemovedPart(at, PartReading { inspected, seen })
+            }),
         select(CameBackFor::ALL).prop_map(Event::CameBackFor),
         select(Complaint::ALL).prop_map(Event::Complaint),
         (

@@ -16,7 +16,7 @@ use hubslate::job::interruption::Interruption;
 use hubslate::job::reason;
 use hubslate::job::runout::Basis;
 use hubslate::trade::answer::Answer;
-use hubslate::trade::damage::{CameBackFor, Damage};
+use hubslate::trade::damage::{CameBackFor, Finding, Inspected};
 use hubslate::trade::diagnosis::{Clue, Complaint};
 use hubslate::trade::fastening::{
     Condition, MishapKind, Pattern, Position, PropertyClass, SpecItem,
@@ -103,7 +103,8 @@ fn words() -> BTreeMap<&'static str, Vec<String>> {
         ("came_back_for", codes(CameBackFor::ALL)),
         ("complaint", codes(Complaint::ALL)),
         ("clue", codes(Clue::ALL)),
-        ("damage", codes(Damage::ALL)),
+        ("finding", codes(Finding::ALL)),
+        ("inspected", codes(Inspected::ALL)),
         ("remark", codes(Remark::ALL)),
         ("decision", codes(Decision::ALL)),
         ("dial_kind", codes(DialKind::ALL)),

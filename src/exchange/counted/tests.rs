@@ -2,6 +2,7 @@ use super::*;
 use crate::exchange::tally::Replaced;
 use crate::job::entry::{Ending, LogId};
 use crate::job::fold;
+use crate::trade::damage::Finding;
 
 fn job(van: &str) -> Summary {
     let mut job = Summary::of(&LogId(van.to_owned()), &fold([]), &[], None);
@@ -10,13 +11,23 @@ fn job(van: &str) -> Summary {
     job
 }
 
-fn replaced(van: &str, decided: bool, mended: Option<bool>, seen: &str) -> Summary {
+fn replaced(van: &str, decided: bool, mended: Option<bool>) -> Summary {
     let mut job = job(van);
     job.tally.corners = vec![Replaced {
         decided,
         mended,
-        seen: seen.to_owned(),
+        ..Replaced::default()
     }];
+    job
+}
+
+/// A finished job whose removed part was read so.
+fn read(inspected: Inspected, seen: &[Finding]) -> Summary {
+    let mut job = replaced("a", true, Some(true));
+    for corner in &mut job.tally.corners {
+        inspected.code().clone_into(&mut corner.inspected);
+        corner.seen = seen.iter().map(|it| it.code().to_owned()).collect();
+    }
     job
 }
 
@@ -28,12 +39,12 @@ fn recorded<K: Clone>(rows: &[Row<K>]) -> Vec<(K, usize, usize)> {
 #[test]
 fn decisions_are_counted_against_what_was_proved_and_all_vans_come_first() {
     let mut jobs = vec![
-        replaced("b", true, Some(true), ""),
-        replaced("a", true, Some(true), ""),
-        replaced("a", true, Some(false), ""),
-        replaced("a", true, None, ""),
-        replaced("a", false, Some(true), ""),
-        replaced("c", true, None, ""),
+        replaced("b", true, Some(true)),
+        replaced("a", true, Some(true)),
+        replaced("a", true, Some(false)),
+        replaced("a", true, None),
+        replaced("a", false, Some(true)),
+        replaced("c", true, None),
     ];
     let rows = by_van(&jobs, Measure::Mended);
     let name = |text: &str| text.to_owned();
@@ -76,25 +87,39 @@ fn quality_is_counted_of_ended_jobs_alone() {
 }
 
 #[test]
-fn damages_are_of_what_was_looked_at_and_causes_of_what_was_reported() {
-    let seen = |word: Damage| replaced("a", true, Some(true), word.code());
+fn causes_of_removed_parts_are_of_those_inspected_and_name_how_many_were_cut_open() {
     let mut jobs = vec![
-        seen(Damage::Moisture),
-        seen(Damage::Fatigue),
-        seen(Damage::Moisture),
-        seen(Damage::NoneSeen),
-        seen(Damage::NotLooked),
-        replaced("a", true, None, ""),
+        read(Inspected::Closed, &[Finding::RedGrease]),
+        read(
+            Inspected::CutOpen,
+            &[Finding::EtchedLines, Finding::RedGrease, Finding::SealCut],
+        ),
+        read(Inspected::CutOpen, &[]),
+        read(Inspected::NotInspected, &[]),
+        replaced("a", true, None),
+        // A closed part shows nothing of its races, whatever a file says.
+        read(Inspected::Closed, &[Finding::Flaked]),
     ];
-    let rows = recorded(&damages(&jobs));
+    let rows = |jobs: &[Summary]| -> Vec<_> {
+        let rows = removed_parts(jobs).into_iter();
+        rows.map(|it| (it.row.what, it.row.of, it.row.all, it.cut_open))
+            .collect()
+    };
     assert_eq!(
-        rows,
+        rows(&jobs),
         [
-            (Damage::Fatigue, 1, 4),
-            (Damage::Moisture, 2, 4),
-            (Damage::NoneSeen, 1, 4)
+            (Some(LikelyCause::Water), 2, 4, 1),
+            (Some(LikelyCause::ToolSlip), 1, 4, 1),
+            (None, 2, 4, 1),
         ]
     );
+    jobs.iter_mut().for_each(|job| job.practice = true);
+    assert_eq!(rows(&jobs), []);
+}
+
+#[test]
+fn causes_of_comebacks_are_of_those_with_a_recorded_cause() {
+    let mut jobs = vec![replaced("a", true, Some(true)); 3];
     jobs[0].came_back = Some(true);
     jobs[0].tally.came_back_for = CameBackFor::Fitting.code().to_owned();
     jobs[1].came_back = Some(true);
@@ -102,13 +127,13 @@ fn damages_are_of_what_was_looked_at_and_causes_of_what_was_reported() {
     jobs[2].tally.came_back_for = CameBackFor::Part.code().to_owned();
     assert_eq!(recorded(&causes(&jobs)), [(CameBackFor::Fitting, 1, 1)]);
     jobs.iter_mut().for_each(|job| job.practice = true);
-    assert_eq!((damages(&jobs), causes(&jobs)), (Vec::new(), Vec::new()));
+    assert_eq!(causes(&jobs), []);
 }
 
 #[test]
 fn minutes_are_paired_job_by_job_and_practice_is_in_none() {
     let timed = |took: u32, sold: Option<u32>| {
-        let mut job = replaced("a", true, None, "");
+        let mut job = replaced("a", true, None);
         job.tally.kind = "bolted_driven".to_owned();
         job.tally.minutes = (Some(took), sold);
         job

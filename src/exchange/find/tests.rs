@@ -59,3 +59,47 @@ fn the_earlier_visit_is_the_latest_other_job_on_the_same_vehicle() {
     }
     assert_eq!(earlier_visit(&jobs, "", "log-3"), None);
 }
+
+#[test]
+fn earlier_visits_are_those_of_the_vin_or_the_plate_the_latest_first() {
+    let mut jobs = jobs(5);
+    for (at, job) in jobs.iter_mut().enumerate() {
+        job.log = format!("log-{at}");
+        job.touched = i64::try_from(at).unwrap();
+    }
+    let (vin, plate) = (jobs[1].vin.clone(), jobs[1].plate.clone());
+    jobs[2].vin = String::new();
+    jobs[2].plate.clone_from(&plate);
+    jobs[3].plate = plate.to_lowercase();
+    let found = |jobs: &[Summary], vin: &str, plate: &str| -> Vec<(String, bool)> {
+        let visits = earlier_visits(jobs, vin, plate, "log-0").into_iter();
+        visits
+            .map(|it| (it.job.log.clone(), it.other_vin))
+            .collect()
+    };
+    let is = |log: &str, other| (log.to_owned(), other);
+    // The plate went on to another car: that is said.
+    let all = [is("log-3", true), is("log-2", false), is("log-1", false)];
+    assert_eq!(found(&jobs, &vin, &plate), all);
+    // Without a VIN to compare nothing is said of one.
+    let by_plate = [is("log-3", false), is("log-2", false), is("log-1", false)];
+    assert_eq!(found(&jobs, "", &plate), by_plate);
+    assert_eq!(found(&jobs, &vin, ""), [is("log-1", false)]);
+    assert_eq!(found(&jobs, "", ""), []);
+    // Neither the job itself nor practice is an earlier visit.
+    jobs[3].practice = true;
+    jobs[2].log = "log-0".to_owned();
+    assert_eq!(found(&jobs, &vin, &plate), [is("log-1", false)]);
+}
+
+#[test]
+fn earlier_visits_are_found_among_ten_thousand_lines() {
+    let jobs = jobs(10_000);
+    let found = |vin: &str, plate: &str| -> Vec<String> {
+        let visits = earlier_visits(&jobs, vin, plate, "").into_iter();
+        visits.map(|it| it.job.plate.clone()).collect()
+    };
+    assert_eq!(found("1m8gdm9axkp004217", ""), ["PLT 04217"]);
+    assert_eq!(found("", "plt-04217"), ["PLT 04217"]);
+    assert_eq!(found("1M8GDM9AXKP00421", "PLT 0421"), [""; 0]);
+}

@@ -11,6 +11,7 @@ use crate::job::manual_item::Also;
 use crate::job::mishap::Mishap;
 use crate::job::slip::Slip;
 use crate::trade::answer::Answer;
+use crate::trade::damage::PartReading;
 use crate::trade::wheel_end::{Check, Item, SetName, StepKey};
 
 form!(enum Event {
@@ -54,7 +55,7 @@ form!(enum Event {
     Strike = "strike" [hits],
     Runout = "runout" (it),
     RunoutLimit = "runout_limit" (it),
-    Damage = "damage" [corner, seen],
+    RemovedPart = "removed_part" [corner, reading(..)],
     CameBackFor = "came_back_for" [cause],
     Complaint = "complaint" [complaint],
     Clue = "clue" [corner, clue, answer],
@@ -144,6 +145,7 @@ form!(Due {
     date,
     distance
 });
+form!(PartReading { inspected, seen(few) });
 form!(HandedOver { digest });
 form!(Ended { ending, charge });
 form!(Stock {

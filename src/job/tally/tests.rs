@@ -3,6 +3,7 @@ use crate::job::entry::{
     Consent, Ended, EntryId, How, LogId, Money, Moved, Price, Scope, Timestamp,
 };
 use crate::job::fold;
+use crate::trade::damage::{Finding, Inspected};
 use crate::trade::money::Estimate;
 use crate::trade::wheel_end::items;
 use crate::units::Decimal;
@@ -166,15 +167,20 @@ fn a_part_that_was_not_put_in_proves_nothing() {
     assert_eq!(mended(&sheet, CORNER), None);
 }
 
+fn read(finding: Finding) -> PartReading {
+    PartReading::new(Inspected::Closed).turned(finding)
+}
+
 #[test]
 fn what_was_seen_and_why_it_came_back_are_reported_once_and_can_change() {
     let sheet = recorded(vec![
-        (0, Event::Damage(CORNER, Damage::Wear)),
-        (1, Event::Damage(CORNER, Damage::Heat)),
+        (0, Event::RemovedPart(CORNER, read(Finding::SealCut))),
+        (1, Event::RemovedPart(CORNER, read(Finding::HeatColors))),
         (2, Event::CameBackFor(CameBackFor::Fitting)),
     ]);
-    assert_eq!(sheet.damage(CORNER), Some(Damage::Heat));
-    assert_eq!(sheet.damage(Corner::RearLeft), None);
+    let last = read(Finding::HeatColors);
+    assert_eq!(sheet.removed_part(CORNER), Some(&last));
+    assert_eq!(sheet.removed_part(Corner::RearLeft), None);
     assert_eq!(sheet.came_back_for(), Some(CameBackFor::Fitting));
 }
 

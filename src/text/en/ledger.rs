@@ -1,45 +1,8 @@
 //! The words of the shop's lists and counts.
 
 use super::count;
-use super::words::corner_title;
 use crate::job::tally::Measure;
-use crate::trade::damage::{CameBackFor, Damage};
-use crate::trade::vehicle::Corner;
-
-pub(in crate::text) fn damage(damage: Damage) -> &'static str {
-    match damage {
-        Damage::Fatigue => "Flaked, spalled",
-        Damage::Wear => "Worn",
-        Damage::Moisture => "Rust, water in it",
-        Damage::FalseBrinelling => "Vibration marks at rest",
-        Damage::Overload => "Dented by a blow",
-        Damage::Electrical => "Fluted, pitted by current",
-        Damage::Heat => "Blue, burnt",
-        Damage::NoneSeen => "Nothing visible",
-        Damage::NotLooked => "Not inspected",
-    }
-}
-
-pub(in crate::text) fn damage_term(damage: Damage) -> Option<&'static str> {
-    Some(match damage {
-        Damage::Fatigue => "rolling contact fatigue",
-        Damage::Wear => "wear",
-        Damage::Moisture => "moisture corrosion",
-        Damage::FalseBrinelling => "frictional corrosion, false brinelling",
-        Damage::Overload => "plastic deformation, overload",
-        Damage::Electrical => "electrical erosion",
-        // The standard has no heading for these.
-        Damage::Heat | Damage::NoneSeen | Damage::NotLooked => return None,
-    })
-}
-
-pub(in crate::text) fn seen_damage(corner: Corner, damage: Damage) -> String {
-    let (corner, seen) = (corner_title(corner), self::damage(damage));
-    match damage_term(damage) {
-        Some(term) => format!("{corner}: {seen} (ISO 15243: {term})"),
-        None => format!("{corner}: {seen}"),
-    }
-}
+use crate::trade::damage::CameBackFor;
 
 pub(in crate::text) fn came_back_for(cause: CameBackFor) -> &'static str {
     match cause {

@@ -16,6 +16,7 @@ pub(super) mod measure;
 pub(super) mod mishap;
 pub(super) mod practice;
 pub(super) mod reading;
+pub(super) mod removed;
 pub(super) mod report;
 pub(super) mod runout;
 pub(super) mod saved;

@@ -4,6 +4,7 @@ pub mod booking;
 pub mod corner;
 pub mod equipment;
 pub mod odometer;
+pub mod scan;
 pub mod tire;
 pub mod vin;
 

@@ -9,7 +9,7 @@ use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
 use crate::ui::parts::frame::of_job;
-use crate::ui::parts::old_part::old_part;
+use crate::ui::parts::removed_way::removed_way;
 use crate::ui::view::prelude::*;
 
 /// Every step above the last with its sentence, its caution and its rows; nothing if there is none.
@@ -66,7 +66,7 @@ fn of_step(at: &StepContext, step: usize, planned: &PlannedStep) -> Node {
         {of_job(at, planned)}
         {due}
         <ul class="checks" data-many=many>{lines}</ul>
-        {old_part(at, planned)}
+        {removed_way(at, planned)}
     }
 }
 

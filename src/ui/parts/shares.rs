@@ -9,9 +9,19 @@ use crate::units::Format;
 
 /// The rows under a title; nothing where nothing was counted.
 pub fn shares(
+    by: (Lang, Format),
+    heads: (&'static str, &'static str),
+    rows: &[Row<String>],
+) -> Option<Node> {
+    shares_noted(by, heads, rows, &[])
+}
+
+/// The same with a note under the name of each row.
+pub fn shares_noted(
     (lang, fmt): (Lang, Format),
     (title, hint): (&'static str, &'static str),
     rows: &[Row<String>],
+    notes: &[String],
 ) -> Option<Node> {
     let counted: Vec<String> = rows
         .iter()
@@ -39,10 +49,12 @@ pub fn shares(
             text::share_between(lang, &fmt.percent(share.low), &fmt.percent(share.high))
         })
     };
-    let lines = pairs.map(|(row, value)| {
+    let lines = pairs.enumerate().map(|(at, (row, value))| {
+        let note = notes.get(at).cloned();
+        let note = note.map(|note| view! { <small>{note}</small> });
         view! {
             <tr>
-                <th scope="row">{row.what.clone()}</th>
+                <th scope="row">{row.what.clone()} {" "} {note}</th>
                 <td>{value.clone()}</td>
                 <td>{between(row)}</td>
             </tr>

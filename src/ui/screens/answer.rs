@@ -10,9 +10,10 @@ use crate::trade::vehicle::Vin;
 use crate::trade::wheel_end::{Check, Choice, Given, ItemKind, Step};
 use crate::ui::at::StepContext;
 use crate::ui::parts::draft::Drafts;
-use crate::ui::parts::frame::frame;
+use crate::ui::parts::frame::{frame, frame_with};
 use crate::ui::parts::key::{Look, key};
-use crate::ui::parts::old_part::old_part;
+use crate::ui::parts::removed_way::removed_way;
+use crate::ui::parts::visits::visits;
 use crate::ui::screens::mishap::or_wrong;
 use crate::ui::view::prelude::*;
 
@@ -35,9 +36,10 @@ pub fn ask(at: &StepContext) -> Node {
     or_wrong(at, |at, wrong| {
         let (yes, no) = (at.clone(), at.clone());
         let text = at.text();
-        frame(
+        frame_with(
             at,
             last_four(at),
+            earlier(at),
             view! {
                 {key(Look::Primary, text.primary, move || yes.answer(Reply::Said(Answer::Yes)))}
                 {key(Look::Plain, text.no, move || no.answer(Reply::Said(Answer::No)))}
@@ -64,6 +66,29 @@ fn last_four(at: &StepContext) -> Option<Node> {
         .to_owned();
     let shown = last.map(str::to_owned).unwrap_or(plate);
     Some(view! { <p class="answer__vin">{shown}</p> })
+}
+
+/// What was found and done at earlier visits, where the car is told from its like.
+fn earlier(at: &StepContext) -> Option<Node> {
+    if at.planned.key.step != Step::RightCar {
+        return None;
+    }
+    let sheet = at.sheet();
+    let vin = sheet
+        .vehicle(VehicleField::Vin)
+        .unwrap_or_default()
+        .to_owned();
+    let plate = sheet
+        .person(PersonField::Plate)
+        .unwrap_or_default()
+        .to_owned();
+    let log = at.open.log.0.clone();
+    Some(visits(
+        at.app,
+        log,
+        move || vin.clone(),
+        move || plate.clone(),
+    ))
 }
 
 /// A list looked at together. A row is empty until it is tapped; one key says yes to those that were
@@ -95,16 +120,12 @@ fn listed(at: &StepContext, checks: &[Check], wrong: Option<Node>) -> Node {
         here.answer(Reply::Checked(asked.iter().copied().zip(given).collect()));
     };
     // What was said before is not said again.
-    let seen = at.clone();
-    let same = move || {
-        given.with(|rows| *rows == recorded && rows.iter().all(Option::is_some))
-            && !seen.sees_news()
-    };
+    let same = move || given.with(|rows| *rows == recorded && rows.iter().all(Option::is_some));
     frame(
         at,
         view! {
             <ul class="checks">{lines}</ul>
-            {old_part(at, &at.planned)}
+            {removed_way(at, &at.planned)}
         },
         view! {
             <button type="button" class="key key--primary" prop:disabled=same on:click=keep>

@@ -20,7 +20,7 @@ use crate::ui::parts::key::{Look, key, link};
 use crate::ui::parts::picture::{drawn, mark};
 use crate::ui::parts::rows::due;
 use crate::ui::route::Route;
-use crate::ui::screens::{overview, practice, report_screen};
+use crate::ui::screens::{overview, practice, removed, report_screen};
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -321,6 +321,7 @@ fn over(at: &StepContext, ending: Ending) -> Node {
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
+        {removed::ways(&at.open, at.lang)}
         {payment(at)}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
         {ways_out(at.app, &at.open)}

@@ -25,6 +25,7 @@ mod pack;
 mod paper;
 mod photo;
 mod practice;
+mod removed;
 mod report;
 mod report_screen;
 mod round;
@@ -85,6 +86,7 @@ pub fn late(app: App, route: &Route) -> Node {
         Route::Erase(_) => flow::erase(app),
         Route::Customer(_) => customer::customer(app),
         Route::Cause(_) => cause::cause(app),
+        Route::Removed(_, corner) => removed::removed(app, *corner),
         Route::Bill(_) => bill::bill(app),
         Route::Report(_) => report_screen::report(app),
         Route::Runout(_) => runout::runout(app),

@@ -13,7 +13,7 @@ use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::{banners, of_record};
 use crate::ui::route::Route;
-use crate::ui::screens::{customer, flow, practice};
+use crate::ui::screens::{customer, flow, practice, removed};
 use crate::ui::state::{App, Open};
 use crate::ui::view::prelude::*;
 
@@ -45,6 +45,7 @@ pub fn wherever(app: App) -> Node {
                     {link(Look::Plain, text::say(lang, Say::LooseList), Route::Loose(id()).to_hash())}
                     {link(Look::Plain, text::say(lang, Say::ShowReport), Route::Report(id()).to_hash())}
                     {link(Look::Plain, text::cause_word(lang, CauseWord::Title), Route::Cause(id()).to_hash())}
+                    {removed::ways(&open, lang)}
                     {link(Look::Plain, text::face(lang, FaceWord::Title), Route::Runout(id()).to_hash())}
                     {link(
                         Look::Plain,

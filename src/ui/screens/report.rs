@@ -127,6 +127,7 @@ fn standing(stop: bool, title: String, mark: Option<String>, lines: Vec<String>)
 fn drawing(size: Size, svg: String) -> Node {
     let class = match size {
         Size::Beside => "report__drawing report__drawing--beside",
+        Size::Small => "report__drawing report__drawing--small",
         Size::Hand => "report__drawing report__drawing--hand",
         Size::Wide => "report__drawing report__drawing--wide",
     };

@@ -13,6 +13,8 @@ use crate::ui::parts::field::{Field, focus};
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::key::{Look, key};
 use crate::ui::parts::picks::{picks, toggle};
+use crate::ui::parts::scan::scan;
+use crate::ui::parts::visits::visits;
 use crate::ui::screens::pack::keep;
 use crate::ui::screens::pack::wheel_end::WheelEndFields;
 use crate::ui::view::prelude::*;
@@ -144,6 +146,10 @@ fn fields(
         });
         keys.collect_view()
     };
+    let scanned = move |vin: String| {
+        drafts.set("vin", &vin);
+        form.vin.try_set(vin);
+    };
     let any = move || families.with(|families| !families.is_empty());
     let words = move || {
         let words = families.get().into_iter();
@@ -160,9 +166,11 @@ fn fields(
             <div class="picks__keys picks__keys--long">{family_keys}</div>
         </div>
         {Field::capitals("vin", form.vin).show(label(VehicleField::Vin), "", drafts, keep.clone())}
+        {scan(lang, scanned)}
         <p class="hint" aria-live="polite">{move || form.vin.with(|vin| vin_says(lang, vin))}</p>
         {Field::capitals("plate", form.plate)
             .show(text::person_field(lang, PersonField::Plate), "", drafts, keep.clone())}
+        {visits(at.app, at.open.log.0.clone(), move || form.vin.get(), move || form.plate.get())}
         {Field::words("mass", form.mass).show(label(VehicleField::Mass), "", drafts, keep)}
     }
 }

@@ -6,11 +6,12 @@ use crate::exchange::shop_lists::{Lot, lots};
 use crate::exchange::summary::Summary;
 use crate::exchange::vans::Vans;
 use crate::job::tally::Measure;
-use crate::text::{self, Desk, Lang, Ledger, Say};
+use crate::text::{self, Desk, Lang, Ledger, RemovedWord, Say};
+use crate::trade::damage::LikelyCause;
 use crate::trade::wheel_end::Kind;
 use crate::ui::parts::key::{Look, link};
 use crate::ui::parts::picture::drawn;
-use crate::ui::parts::shares::shares;
+use crate::ui::parts::shares::{shares, shares_noted};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
 use crate::ui::screens::shop_lists::van_label;
@@ -47,12 +48,7 @@ fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
         shares((lang, fmt), text::measure(lang, *measure), &rows)
     });
     let mut shown: Vec<Node> = of_vans.flatten().collect();
-    let damages = counted::damages(jobs).into_iter();
-    let damages: Vec<_> = damages
-        .map(|row| row.named(|seen| text::damage(lang, seen).to_owned()))
-        .collect();
-    let heads = (word(Ledger::DamagesTitle), word(Ledger::DamagesSay));
-    shown.extend(shares((lang, fmt), heads, &damages));
+    shown.extend(removed_parts(lang, fmt, jobs));
     let causes = counted::causes(jobs).into_iter();
     let causes: Vec<_> = causes
         .map(|row| row.named(|cause| text::came_back_for(lang, cause).to_owned()))
@@ -69,6 +65,28 @@ fn all(lang: Lang, fmt: Format, jobs: &[Summary]) -> Node {
         <div class="counts__all">{shown}</div>
         {lots}
     }
+}
+
+/// The likely causes of removed parts, each with its failure modes.
+fn removed_parts(lang: Lang, fmt: Format, jobs: &[Summary]) -> Option<Node> {
+    let rows = counted::removed_parts(jobs);
+    let notes = rows.iter().map(|it| {
+        let modes = it.row.what.map(LikelyCause::modes).unwrap_or_default();
+        text::modes_and_cut(lang, &modes, it.cut_open)
+    });
+    let notes: Vec<String> = notes.collect();
+    let name = |cause: Option<LikelyCause>| {
+        cause
+            .map_or_else(
+                || text::removed(lang, RemovedWord::NothingVisible),
+                |cause| text::likely_cause(lang, cause),
+            )
+            .to_owned()
+    };
+    let rows: Vec<_> = rows.into_iter().map(|it| it.row.named(name)).collect();
+    let heads = [RemovedWord::Counts, RemovedWord::CountsSay];
+    let [title, say] = heads.map(|word| text::removed(lang, word));
+    shares_noted((lang, fmt), (title, say), &rows, &notes)
 }
 
 /// Minutes sold beside minutes taken.
