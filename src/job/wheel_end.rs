@@ -4,7 +4,9 @@ use crate::job::entry::VehicleField;
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Fitted, Item, ItemKind, ItemState, Kind, WheelEnd, items};
+use crate::trade::wheel_end::{
+    Fitted, Item, ItemKind, ItemState, Kind, WheelEnd, items, usual_count,
+};
 use crate::word::Word;
 
 /// The kind of wheel end that is worked on, as it was noted; a bolted, driven hub where it was not
@@ -48,7 +50,7 @@ pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
         _ => None,
     };
     let noted = field.and_then(|field| sheet.vehicle(field)?.parse().ok());
-    wheel_end(sheet).count(group, noted)
+    usual_count(group, noted)
 }
 
 /// Every item of a group at a corner of this vehicle.

@@ -12,6 +12,7 @@ mod pressed;
 mod procedure;
 mod road;
 mod row;
+mod runs;
 mod shown;
 mod spindle_hub;
 mod step;
@@ -22,7 +23,7 @@ pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Item, ItemKind, ItemState, items};
-pub use kind::{Kind, KitItem, WheelEnd};
+pub use kind::{Kind, KitItem, WheelEnd, usual_count};
 pub use mishap::can_happen;
 pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start};
 pub use planned::{ROUNDS, round_number, setup_number};
