@@ -38,7 +38,8 @@ pub(super) fn reply(context: &ReportContext, reply: &Reply) -> Vec<String> {
             return checks
                 .iter()
                 .map(|(check, answer)| {
-                    let row = context.numerals(text::check(lang, *check));
+                    let row =
+                        context.numerals(text::check(lang, *check, fitted(context.sheet).fixing));
                     format!("{row}: {}", text::answer(lang, *answer))
                 })
                 .collect();
@@ -190,7 +191,7 @@ pub(super) fn entry(context: &ReportContext, what: &Event) -> String {
         }
         Event::Mishap(mishap) => {
             let item = item_name(lang, context.sheet, mishap.item);
-            let what = text::mishap(lang, mishap.kind);
+            let what = text::mishap(lang, mishap.kind, fitted(context.sheet).fixing);
             text::mishap_line(lang, &item, what, &mishap.part, mishap.minutes)
         }
         Event::Mended(item) => text::mended(lang, &item_name(lang, context.sheet, *item)),

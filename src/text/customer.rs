@@ -110,7 +110,7 @@ templates! {
         MissingEnd => "the job has not been closed as finished",
         MissingProof => "the checks of the new part are not complete",
         MissingPedal => "the brake pedal is not recorded as firm",
-        MissingNuts => "lug nuts were found loose and not recorded as tight since",
+        MissingNuts => "lugs of the wheel were found loose and not recorded as tight since",
         MissingWarningLights => "the warning lights are not recorded as checked after the repair",
         MissingLit(warning_light: Choice) => format!("{} is on", en::customer::warning_light_name(warning_light)),
         MissingRoad => "no road test after the repair is recorded",

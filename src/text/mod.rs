@@ -175,9 +175,9 @@ spoken! {
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;
     /// A row of a list: a statement that is right when it is answered with yes.
-    checks::check(check: Check) -> &'static str;
+    checks::check(check: Check, fixing: Fixing) -> &'static str;
     /// What to do now, where an answer holds something.
-    follows::follows(step: Step, given: Given) -> &'static str;
+    follows::follows(key: StepKey, given: Given, build: Build) -> &'static str;
     /// A caution that only some jobs need.
     follows::caution(of: Caution) -> &'static str;
     /// The heading over that.
@@ -211,11 +211,11 @@ spoken! {
     /// How far an item is from being back.
     words::hold_state(hold: ItemState) -> &'static str;
     /// What went wrong with a fastener, as a key label.
-    mishap::mishap(kind: MishapKind) -> &'static str;
+    mishap::mishap(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// What to do about it.
-    mishap::mishap_say(kind: MishapKind) -> &'static str;
+    mishap::mishap_say(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// The part that commonly mends it.
-    mishap::mishap_part(kind: MishapKind) -> &'static str;
+    mishap::mishap_part(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// What is noted of a step in one tap.
     mishap::remark(remark: Remark) -> &'static str;
     /// A mishap in one line.
@@ -467,6 +467,10 @@ spoken! {
     customer::against(against: play::Against) -> &'static str;
     /// A day in words, the month counted from 1.
     customer::day(year: i32, month: u32, day: u32) -> String;
+    /// The torque of the wheel's fasteners is checked again: by what, in the customer's words.
+    report::retorque_customer(fixing: Fixing, distance: Option<&str>, odometer: Option<&str>, date: Option<&str>) -> String;
+    /// Why it is.
+    report::retorque_why(fixing: Fixing) -> &'static str;
     /// What was replaced, in the customer's words.
     report::replaced_customer(corner: Corner) -> String;
     /// What was looked at and put back, in the customer's words.

@@ -38,8 +38,8 @@ templates! {
         Tilts => "The wheel visibly leans.",
         Seen => "The wheel visibly moves when it is rocked.",
         NutFoundSlack => "The nut that holds the hub was found slack or not locked.",
-        LugNutsLoose => "Lug nuts were found loose or missing.",
-        SomethingCracked => "A flange, a knuckle or a stud is cracked.",
+        LugNutsLoose => "Lugs were found loose or missing.",
+        SomethingCracked => "A flange, a knuckle, a stud or a bolt is cracked.",
         RoadPointsHere =>
             "The noise rises with road speed and with load on this side: the road test points here.",
         RoadPointsElsewhere => "The road test points to something other than this bearing.",

@@ -21,7 +21,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         lang,
         phase(Phase),
         caution(Caution),
-        check(Check),
         sign(Sign),
         pick(Choice),
         because(NotDoneReason),
@@ -69,9 +68,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         place(Place),
         rig(Rig),
         condition(Condition),
-        mishap(MishapKind),
-        mishap_say(MishapKind),
-        mishap_part(MishapKind),
         remark(Remark),
         property_class(PropertyClass),
         pattern(Pattern),
@@ -104,6 +100,14 @@ fn fixed(lang: Lang) -> Vec<Found> {
     for fixing in Fixing::ALL {
         let (nuts, bolts) = (group(lang, ItemKind::LugNuts, Fixing::Nuts), Fixing::Bolts);
         assert_ne!(nuts, group(lang, ItemKind::LugNuts, bolts));
+        for value in MishapKind::ALL {
+            for say in [mishap, mishap_say, mishap_part] {
+                found.push(Found(
+                    format!("{value:?}"),
+                    say(lang, *value, *fixing).to_owned(),
+                ));
+            }
+        }
         for value in ItemKind::ALL {
             let text = group(lang, *value, *fixing).to_owned();
             found.push(Found(format!("{value:?}"), text));
@@ -113,12 +117,16 @@ fn fixed(lang: Lang) -> Vec<Found> {
             found.push(Found(format!("{value:?}"), text));
         }
     }
-    for value in Check::ALL {
-        let row = Given::Row(*value, Answer::No);
-        found.push(Found(
-            format!("no to {value:?}"),
-            follows(lang, Step::Clear, row).to_owned(),
-        ));
+    for fixing in Fixing::ALL {
+        let mut build = common(NutPosition::AirBrakeHeld);
+        build.fitted.fixing = *fixing;
+        for value in Check::ALL {
+            let row = Given::Row(*value, Answer::No);
+            let no = follows(lang, StepKey::once(Step::Clear), row, build).to_owned();
+            found.push(Found(format!("no to {value:?}"), no));
+            let said = check(lang, *value, *fixing).to_owned();
+            found.push(Found(format!("{value:?}"), said));
+        }
     }
     for hold in HoldPoint::ALL {
         let (title, sentence) = hold_point(lang, *hold);

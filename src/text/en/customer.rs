@@ -144,7 +144,7 @@ fn sign(code: &str) -> &'static str {
         "grinding_with_heat" => "The bearing grinds and gets hot.",
         "loose_axle_nut" => "The nut that holds the wheel hub was loose.",
         "cracked_part" => "A part that holds the wheel is cracked.",
-        "loose_wheel_fasteners" => "Lug nuts were loose or missing.",
+        "loose_wheel_fasteners" => "Lugs of the wheel were loose or missing.",
         "brake_fault" => "The hub has caused a brake fault.",
         "lock_up" => "The wheel locks up.",
         _ => "A sign was found for which this car must not be driven.",

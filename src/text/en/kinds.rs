@@ -350,7 +350,7 @@ const ON_THE_AXLE: StepText = tell(
 
 /// How a step is told at a kind or with fittings at which it is told otherwise.
 pub(super) fn at_kind(key: StepKey, build: Build, text: StepText) -> StepText {
-    let text = fitted(key.step, build, text);
+    let text = fitted(key, build, text);
     let text = match build.kind {
         Kind::BoltedDriven => text,
         Kind::BoltedFree => bolted_free(key.step, build, text),
@@ -364,11 +364,12 @@ pub(super) fn at_kind(key: StepKey, build: Build, text: StepText) -> StepText {
     }
 }
 
-fn fitted(step: Step, build: Build, text: StepText) -> StepText {
+fn fitted(key: StepKey, build: Build, text: StepText) -> StepText {
     let fitted = build.fitted;
     let motor = fitted.parking == ParkingBrake::Electric;
     let drum = fitted.brake == WheelBrake::Drum;
-    match step {
+    let rotor = fitted.brake == WheelBrake::Disc;
+    match key.step {
         Step::ReleaseBrake if motor => SERVICE_MODE,
         Step::SetBrake if motor => LEAVE_SERVICE_MODE,
         Step::EncoderSide if fitted.encoder == Encoder::Ring => RING_SIDE,
@@ -378,6 +379,12 @@ fn fitted(step: Step, build: Build, text: StepText) -> StepText {
         Step::GaugeClean if drum => text
             .say("Hub face and a spot on knuckle or axle flange clean, dry, no burrs.")
             .caution("Brake dust is harmful: keep it wet. Let a hot hub cool first."),
+        Step::GaugeClean if !rotor => {
+            text.say("Hub face and a spot on knuckle or axle flange clean, dry, no burrs.")
+        }
+        Step::RigPush if !rotor && key.nth > 1 => text.say(
+            "Base and tip where they were. Push the knuckle, not the hub: how far does the needle move?",
+        ),
         Step::RouteSensor if fitted.sensor == SpeedSensor::Passive => text,
         Step::RouteSensor if build.kind != Kind::BoltedDriven => {
             text.caution("An active sensor is tested by supply and live data, never by ohms.")
@@ -514,22 +521,41 @@ fn pressed(step: Step, text: StepText) -> StepText {
     }
 }
 
+const BOLTS_WHY: &str = "Most wheels that come off do so because their lug bolts lost clamp.";
+
 /// How a step is told where the wheel is held by lug bolts.
 fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
     let named = |name| StepText { name, ..text };
     let bar = build.nut == NutPosition::AirBar;
+    let rotor = build.fitted.brake == WheelBrake::Disc;
     let ground = build.nut == NutPosition::OnGround;
     match key.step {
-        Step::SpecLugNuts => named("Spec: lug bolts").say(
-            "Manufacturer's service information: torque, length, seat of the lug bolts; dry unless it says otherwise.",
-        ),
-        Step::RockNuts => named("Lug bolts tight").say("Try each lug bolt with the wrench. Loosen none yet."),
-        Step::NutsToSpec => named("Loose lug bolts to spec").say(
-            "All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.",
-        ),
-        Step::LoosenLugNuts => named("Loosen lug bolts").say(
-            "Lower until the tire grips. Center cap off, each lug bolt a quarter turn. Raise, back onto the stand.",
-        ),
+        Step::SpecLugNuts => StepText {
+            name: "Spec: lug bolts",
+            why: BOLTS_WHY,
+            ..text.say(
+                "Manufacturer's service information: torque, length, seat of the lug bolts; dry unless it says otherwise.",
+            )
+        },
+        Step::RockNuts => named("Lug bolts tight")
+            .say("Try each lug bolt with the wrench. Loosen none yet.")
+            .caution("Any loose or missing: do not drive until every bolt is at spec. Two or more: STOP.")
+            .now("Tighten every lug bolt to spec first. Any missing: do not drive. Two or more loose: STOP."),
+        Step::NutsToSpec => StepText {
+            name: "Loose lug bolts to spec",
+            why: "As found it is STOP. With every bolt on the car at spec the decision is made again.",
+            ..text
+        }
+        .say("All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.")
+        .caution("A bolt that ran loose wears its seat and stretches. Worn, cracked or missing: do not drive.")
+        .now("Do not drive: bring every lug bolt to spec first, or skip the road test."),
+        Step::LoosenLugNuts => StepText {
+            name: "Loosen lug bolts",
+            why: "Pulling on a tight bolt in the air can pull the car off its jack stand.",
+            ..text.say(
+                "Lower until the tire grips. Center cap off, each lug bolt a quarter turn. Raise, back onto the stand.",
+            )
+        },
         Step::WheelOff => text.say(
             "Mark wheel to hub. Guide pin in the top hole, bolts out. Wheel off; lay it under the rocker panel.",
         ),
@@ -542,11 +568,18 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
                 .say("Faces clean, wheel on the guide pin, on its mark. All bolts in by hand, then snug in star order.")
                 .caution("Right length and seat: a bolt too long hits drum or sensor. No oil or grease unless the spec says so.")
         },
-        Step::TurnLugNuts => named("Lug bolts"),
+        Step::TurnLugNuts => StepText {
+            name: "Lug bolts",
+            why: BOLTS_WHY,
+            ..text
+        },
+        Step::GaugeClean if build.kind != Kind::Tapered && rotor => text.say(
+            "Rotor flat: two lug bolts, spacers. Hub pilot and knuckle spot clean, dry, no burrs.",
+        ),
         Step::RotorOn => {
             text.say("Hat and flange bright. Rotor on its mark, flat under two lug bolts with spacers.")
         }
-        Step::RigPush if key.nth > 1 && build.kind != Kind::Tapered => text.say(
+        Step::RigPush if key.nth > 1 && build.kind != Kind::Tapered && rotor => text.say(
             "Rotor flat, two lug bolts; base and tip where they were. Push the knuckle: how far does the needle move?",
         ),
         Step::LoosenAxleNut => text.say(
@@ -566,7 +599,10 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
         Step::Wait => text.say(
             "Do not move it. Wheel on, lug bolts at spec, down; or on its jack stand, chocked, wheel under the car.",
         ),
-        Step::RetorqueDone => text.say("All lug bolts to spec by wrench. Was one of them loose?"),
+        Step::RetorqueDone => StepText {
+            why: "A loose bolt requires a check of seat, thread and wheel.",
+            ..text.say("All lug bolts to spec by wrench. Was one of them loose?")
+        },
         _ => text,
     }
 }

@@ -22,7 +22,7 @@ pub(in crate::text) fn place(place: Place) -> &'static str {
         Place::FlangeRim => "Hub flange, at its rim",
         Place::RotorFace => "Rotor face, near its edge",
         Place::RotorEdge => "Rotor edge",
-        Place::WheelStud => "Wheel, next to its top stud",
+        Place::WheelStud => "Wheel, next to its top lug",
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::words;
 use crate::trade::play::Decision;
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{Corner, Fixing};
 
 pub(in crate::text) fn replaced_customer(corner: Corner) -> String {
     format!("We replaced the {} wheel bearing.", words::corner(corner))
@@ -58,4 +58,38 @@ pub(in crate::text) fn foot(job: &str, digest: &str) -> String {
         return format!("Job {job}");
     }
     format!("Job {job} · digest {digest}")
+}
+
+/// What the customer has checked after a wheel was off.
+const fn lug_torque(fixing: Fixing) -> &'static str {
+    match fixing {
+        Fixing::Nuts => "Have the lug-nut torque checked",
+        Fixing::Bolts => "Have the lug-bolt torque checked",
+    }
+}
+
+pub(in crate::text) fn retorque_customer(
+    fixing: Fixing,
+    distance: Option<&str>,
+    odometer: Option<&str>,
+    date: Option<&str>,
+) -> String {
+    let mut say = lug_torque(fixing).to_owned();
+    say.extend(distance.map(|distance| format!(" after {distance},")));
+    say.extend(odometer.map(|odometer| format!(" when the odometer shows {odometer},")));
+    match date {
+        Some(date) => say + &format!(" no later than {date}."),
+        None => say + ". No date was set for it. Ask for one.",
+    }
+}
+
+pub(in crate::text) const fn retorque_why(fixing: Fixing) -> &'static str {
+    match fixing {
+        Fixing::Nuts => {
+            "A wheel that has been off can settle and its lug nuts lose clamp. Loose lug nuts can let a wheel come off."
+        }
+        Fixing::Bolts => {
+            "A wheel that has been off can settle and its lug bolts lose clamp. Loose lug bolts can let a wheel come off."
+        }
+    }
 }

@@ -116,9 +116,9 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         Vehicle => tell(
             "Vehicle",
-            "Check the facts: wheel end, VIN, studs, hub bolts, power, parking brake.",
+            "Check the facts: wheel end, VIN, lugs, hub bolts, power, parking brake.",
             "Facts are right",
-            "The kind of wheel end, the parking brake's axle and the number of studs change the steps.",
+            "The kind of wheel end, the parking brake's axle and the number of lugs change the steps.",
         ),
         Corners => tell(
             "Corners",

@@ -265,7 +265,7 @@ pub(in crate::text) fn wheel_end_is(kind: &str) -> String {
 pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
     match nut {
         NutPosition::AirBrakeHeld => "In the air, brake held",
-        NutPosition::AirBar => "In the air, bar across two studs",
+        NutPosition::AirBar => "In the air, bar across the hub",
         NutPosition::OnGround => "Wheel on the ground",
     }
 }
@@ -337,7 +337,7 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
         KitItem::Grease => "Bearing grease of the right kind",
         KitItem::Bearing => "Bearing for this car, new snap ring",
         KitItem::PressSet => "Press kit with plates and tubes that fit",
-        KitItem::GuidePin => "Guide pin for lug bolts, or lug nuts fitted",
+        KitItem::GuidePin => "Guide pin, where lug bolts hold the wheel",
     }
 }
 
@@ -357,9 +357,9 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Vin => "VIN",
         VehicleField::Family => "Vehicle and years",
         VehicleField::Kind => "Kind of wheel end",
-        VehicleField::Studs => "Lug nuts or bolts, each wheel",
+        VehicleField::Studs => "Lugs, each wheel",
         VehicleField::HubBolts => "Hub bolts, each hub",
-        VehicleField::Fixing => "Nuts or bolts",
+        VehicleField::Fixing => "Wheel held by",
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
@@ -457,7 +457,7 @@ pub(in crate::text) fn scope(scope: Scope) -> &'static str {
 
 pub(in crate::text) fn due_kind(due: DueKind) -> &'static str {
     match due {
-        DueKind::Retorque => "Re-torque the lug nuts",
+        DueKind::Retorque => "Re-torque the lugs",
         DueKind::Recheck => "Check the bearing again",
     }
 }

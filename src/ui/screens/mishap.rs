@@ -75,7 +75,7 @@ struct Fields {
 impl Fields {
     fn new(at: &StepContext, kind: MishapKind, likely: Option<Item>) -> Self {
         let drafts = Drafts::of(at);
-        let part = text::mishap_part(at.lang, kind);
+        let part = text::mishap_part(at.lang, kind, at.open.plan.fitted.fixing);
         Self {
             item: RwSignal::new(likely),
             part: drafts.text("mishap-part", part),
@@ -98,9 +98,13 @@ fn at_which(at: &StepContext, kind: MishapKind) -> Vec<(Item, StepKey)> {
 pub fn which(at: &StepContext, telling: RwSignal<Telling>) -> Node {
     let kinds = possible(at.sheet(), &at.screen_steps()).into_iter();
     let keys = kinds.map(|(kind, _)| {
-        key(Look::Plain, text::mishap(at.lang, kind), move || {
-            telling.set(Telling::Event(kind));
-        })
+        key(
+            Look::Plain,
+            text::mishap(at.lang, kind, at.open.plan.fitted.fixing),
+            move || {
+                telling.set(Telling::Event(kind));
+            },
+        )
     });
     let body = view! { <h2 class="mishap">{at.say(Say::WentWrong)}</h2> };
     let keys = view! {
@@ -136,8 +140,8 @@ pub fn recorded(
     let field = |field: Field, label| field.show(at.say(label), "", fields.drafts, || {});
     let body = view! {
         <aside class="hold mishap" role="alert">
-            <h2>{text::mishap(lang, kind)}</h2>
-            <p>{text::mishap_say(lang, kind)}</p>
+            <h2>{text::mishap(lang, kind, at.open.plan.fitted.fixing)}</h2>
+            <p>{text::mishap_say(lang, kind, at.open.plan.fitted.fixing)}</p>
         </aside>
         {which}
         {field(Field::words("mishap-part", fields.part), Say::PartNeeded)}
@@ -218,7 +222,7 @@ fn question(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Pa
 
 fn line(at: &StepContext, mishap: &Mishap) -> String {
     let item = item_name(at.lang, at.sheet(), mishap.item);
-    let what = text::mishap(at.lang, mishap.kind);
+    let what = text::mishap(at.lang, mishap.kind, at.open.plan.fitted.fixing);
     text::mishap_line(at.lang, &item, what, &mishap.part, mishap.minutes)
 }
 
@@ -248,7 +252,7 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
         </aside>
         {amount}
         // What was read when it was told, for who comes to it later.
-        <p>{text::mishap_say(at.lang, mishap.kind)}</p>
+        <p>{text::mishap_say(at.lang, mishap.kind, at.open.plan.fitted.fixing)}</p>
     };
     let keys = match state {
         Mending::Asking | Mending::Waiting => consent_keys(at, mishap, fields, page),
