@@ -19,11 +19,14 @@ use std::collections::BTreeSet;
 
 use hubslate::job::entry::{Event, Reply, VehicleField};
 use hubslate::job::{evidence, held, is_closed_again, measure_again, plan};
+use hubslate::report::{Reader, Report};
+use hubslate::text::Lang;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Reason, StopSign};
 use hubslate::trade::wheel_end::{
     Check, Choice, Form, HoldPoint, ItemKind, NotDoneReason, Step, StepKey,
 };
+use hubslate::units::{DecimalMark, Format, System};
 use record::{HERE, Job, said};
 use technician::{Story, answer, begin, next_key, steps, walk_to};
 
@@ -215,6 +218,67 @@ fn a_slot_that_only_tightening_would_reach_holds_all_that_comes_after() {
     }
     job.tap(vec![picked(Step::NutSlot, Choice::SlotLooser)]);
     assert_ne!(next_key(&job.sheet()), Some(at(Step::NutSlot)));
+}
+
+/// Page one of a job's report as a customer reads it.
+fn page_one(job: &Job) -> String {
+    let format = Format {
+        system: System::Us,
+        decimal: DecimalMark::Dot,
+    };
+    let report = Report::of(&job.sheet(), Lang::English, format, &Reader::default());
+    let lines = report.page_one.iter().flat_map(|block| block.texts());
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn the_report_says_which_rollers_are_new_and_what_was_only_set() {
+    for (new, word, said) in [
+        (
+            Some(Choice::RenewedBoth),
+            "REPLACED",
+            "Both roller bearings in it are new.",
+        ),
+        (
+            Some(Choice::RenewedOuter),
+            "REPLACED",
+            "The outer roller bearing in it is new",
+        ),
+        (
+            Some(Choice::RenewedInner),
+            "REPLACED",
+            "The inner roller bearing in it is new",
+        ),
+        (
+            Some(Choice::RenewedNone),
+            "ADJUSTED",
+            "were sound and were not replaced",
+        ),
+        (None, "REPLACED", "was not recorded"),
+    ] {
+        let mut job = walk_to(TAPERED, at(Step::RollersNew));
+        job.tap(vec![match new {
+            Some(new) => picked(Step::RollersNew, new),
+            None => Event::Answered(at(Step::RollersNew), Reply::NotDone(NotDoneReason::NoTime)),
+        }]);
+        work(&mut job, TAPERED);
+        let page = page_one(&job);
+        assert!(page.contains(said), "{new:?}: {page}");
+        assert!(page.contains("set it by its nut"), "{page}");
+        assert!(
+            page.lines().next().unwrap().starts_with(word),
+            "{new:?}: {page}"
+        );
+        assert!(!page.contains("We replaced the"), "{page}");
+        // Taken back, it is not recorded any more.
+        let answer = |entry: &&hubslate::job::entry::Entry| matches!(&entry.what, Event::Answered(key, _) if key.step == Step::RollersNew);
+        let id = job.entries.iter().find(answer).unwrap().id.clone();
+        job.tap(vec![Event::Strike(vec![id])]);
+        assert!(page_one(&job).contains("was not recorded"), "{new:?}");
+    }
+    let mut job = begin(Story::at(Story::KINDS[0]));
+    work(&mut job, Story::at(Story::KINDS[0]));
+    assert!(page_one(&job).contains("We replaced the front left wheel bearing."));
 }
 
 #[test]

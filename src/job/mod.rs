@@ -71,4 +71,6 @@ pub use plan::plan;
 pub use problem::Problem;
 pub use progress::{Status, next, status};
 pub use sheet::JobState;
-pub use wheel_end::{count, fitted, group_items, is_tight, kind, was_loosened, wheel_end};
+pub use wheel_end::{
+    Repair, count, fitted, group_items, is_tight, kind, repair, was_loosened, wheel_end,
+};

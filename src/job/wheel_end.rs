@@ -1,11 +1,11 @@
 //! The wheel end that is worked on: of what kind it is, and what stands at it.
 
-use crate::job::entry::VehicleField;
+use crate::job::entry::{Reply, VehicleField};
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Fitted, Item, ItemKind, ItemState, Kind, WheelEnd, items, usual_count,
+    Choice, Fitted, Item, ItemKind, ItemState, Kind, Step, StepKey, WheelEnd, items, usual_count,
 };
 use crate::word::Word;
 
@@ -40,6 +40,26 @@ fn noted<W: Word>(sheet: &JobState, field: VehicleField) -> Option<W> {
 /// The wheel end that is worked on.
 pub fn wheel_end(sheet: &JobState) -> &'static WheelEnd {
     kind(sheet).wheel_end()
+}
+
+/// What is done to a bearing that the customer has repaired.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Repair {
+    /// It is replaced.
+    NewPart,
+    /// Its rollers are opened, packed and set; which of them are new, where it was recorded.
+    Set(Option<Choice>),
+}
+
+/// What is done to the bearing of a corner.
+pub fn repair(sheet: &JobState, corner: Corner) -> Repair {
+    if kind(sheet) != Kind::Tapered {
+        return Repair::NewPart;
+    }
+    match sheet.reply(StepKey::at(Step::RollersNew, corner)) {
+        Some(Reply::Picked(new)) => Repair::Set(Some(*new)),
+        _ => Repair::Set(None),
+    }
 }
 
 /// How many items a group has on this vehicle.

@@ -39,6 +39,7 @@ pub use self::{
     runout::*, saved::*, say::*, screen::*, step::*, thickness::*, verified::*,
 };
 
+use crate::job::Repair;
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
@@ -289,7 +290,7 @@ spoken! {
     /// A decision as its one word in capitals.
     decide::decision(decision: Decision) -> &'static str;
     /// A decision in the customer's words.
-    decide::decision_sentence_customer(decision: Decision) -> &'static str;
+    decide::decision_sentence_customer(decision: Decision, kind: Kind) -> &'static str;
     /// A decision in one line for the technician: what to do now.
     decide::decision_next(decision: Decision) -> &'static str;
     /// What can happen when the customer says no.
@@ -471,8 +472,11 @@ spoken! {
     report::retorque_customer(fixing: Fixing, distance: Option<&str>, odometer: Option<&str>, date: Option<&str>) -> String;
     /// Why it is.
     report::retorque_why(fixing: Fixing) -> &'static str;
-    /// What was replaced, in the customer's words.
-    report::replaced_customer(corner: Corner) -> String;
+    /// What was replaced or set, in the customer's words.
+    report::repaired_customer(corner: Corner, repair: Repair) -> String;
+    /// The same in a few words, and of a bearing that fails its check after it.
+    customer::corner_repaired(repair: Repair) -> &'static str;
+    customer::corner_fails(repair: Repair) -> &'static str;
     /// What was looked at and put back, in the customer's words.
     report::put_back_customer(corner: Corner) -> String;
     /// What the customer must do about a corner to watch.
@@ -523,6 +527,8 @@ spoken! {
     measure::limit_source(source: LimitSource) -> &'static str;
     /// A limit's short name beside its line.
     measure::limit_name(value: &str, source: LimitSource) -> String;
+    /// The same of the lower end of a window.
+    measure::least_name(value: &str) -> String;
     /// Why a round gives no play.
     measure::round_error(error: RoundError) -> &'static str;
     /// What a verdict rests on.

@@ -53,6 +53,8 @@ templates! {
             format!("The reading and the limit are not compared: {why}."),
         NewPartOver { play: &'a str, limit: &'a str } =>
             format!("The new part measures {play}, over the limit of {limit}. Check nut torque, hub bolts and seat, then the part."),
+        NewPartTight { play: &'a str, least: &'a str } =>
+            format!("After the repair it measures {play}, under the least of {least}: set too tight, it runs hot. Open it and set it again."),
         NewPartRough =>
             "The new part runs rough or is noisy. Check nut torque, hub bolts and seat, then the part.",
         BrakeFault => "The hub has caused a brake fault.",

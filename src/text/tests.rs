@@ -44,7 +44,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         nut_lock(NutLock),
         pressing(Pressing),
         decision(Decision),
-        decision_sentence_customer(Decision),
         decision_next(Decision),
         declined_consequence(Decision),
         now(Now),
@@ -91,6 +90,12 @@ fn fixed(lang: Lang) -> Vec<Found> {
         saved(Saved),
         caption_word(CaptionWord),
     );
+    for kind in [Kind::BoltedDriven, Kind::Tapered] {
+        for value in Decision::ALL {
+            let say = decision_sentence_customer(lang, *value, kind).to_owned();
+            found.push(Found(format!("{value:?} at {kind:?}"), say));
+        }
+    }
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(
             format!("{value:?}"),
@@ -494,7 +499,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
 #[test]
 fn stop_says_plainly_what_can_happen() {
     for text in [
-        decision_sentence_customer(Lang::English, Decision::Stop),
+        decision_sentence_customer(Lang::English, Decision::Stop, Kind::BoltedDriven),
         declined_consequence(Lang::English, Decision::Stop),
     ] {
         for word in ["steering", "wheel can come off", "hurt", "drive"] {

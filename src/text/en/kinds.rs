@@ -150,6 +150,12 @@ pub(super) const TAPER_LOOK: StepText = tell(
 )
 .caution("Never spin a bearing with air: it can burst. Cone and cup only as a pair, both new.")
 .now("Fix or replace what is not sound, cone and cup as a pair, then look again.");
+pub(super) const ROLLERS_NEW: StepText = tell(
+    "Which rollers are new",
+    "Which cone goes back new, each with its cup? The seal is new every time.",
+    "Save the answer",
+    "The report says what was replaced, and what was only cleaned and set.",
+);
 pub(super) const PACK_GREASE: StepText = tell(
     "Pack the grease",
     "Press grease through each cage from the wide end until it comes out. Coat the cups, fill the hub ring.",

@@ -205,6 +205,10 @@ pub(in crate::text) fn limit_name(value: &str, source: LimitSource) -> String {
     }
 }
 
+pub(in crate::text) fn least_name(value: &str) -> String {
+    format!("least {value}")
+}
+
 pub(in crate::text) fn round_error(error: RoundError) -> &'static str {
     match error {
         RoundError::AskTurns { .. } => {

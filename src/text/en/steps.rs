@@ -831,6 +831,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         SnapRingOut => kinds::SNAP_RING_OUT,
         PressOut => kinds::PRESS_OUT,
         TaperLook => kinds::TAPER_LOOK,
+        RollersNew => kinds::ROLLERS_NEW,
         PackGrease => kinds::PACK_GREASE,
         SealIn => kinds::SEAL_IN,
         HubOn => kinds::HUB_ON,

@@ -50,6 +50,12 @@ const SPIN: &[Choice] = &[
     Choice::RoughNoisy,
     Choice::GrindsHot,
 ];
+const ROLLERS: &[Choice] = &[
+    Choice::RenewedBoth,
+    Choice::RenewedOuter,
+    Choice::RenewedInner,
+    Choice::RenewedNone,
+];
 const FLEX: &[Choice] = &[
     Choice::FlexNone,
     Choice::FlexHalf,
@@ -257,6 +263,8 @@ steps! {
         .moves(moves![Bearing: Off]).photo(SEAT).drawn(StepDrawing::PressOuter);
 
     TaperLook = "taper_look": list(Fit, TAPERS, HERE).photo(PARTS).drawn(StepDrawing::TaperStack);
+    RollersNew = "rollers_new": choice(Fit, ROLLERS, ON_REPORT).photo(PARTS)
+        .drawn(StepDrawing::TaperStack);
     PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(StepDrawing::TaperStack);
     SealIn = "seal_in": act(Fit, HERE);
     HubOn = "hub_on": act(Fit, HERE).moves(moves![Hub: Done, SpindleNut: ByHand])

@@ -60,6 +60,7 @@ pub(super) static TAPERED: WheelEnd = WheelEnd {
     // From the wash to the nut set and locked.
     install: &[
         place(Step::TaperLook),
+        place(Step::RollersNew),
         place(Step::Compare).rows(&[Check::PairNumbers, Check::SealSize]),
         place(Step::ComparePhoto),
         place(Step::PackGrease),
