@@ -99,7 +99,7 @@ pub(in crate::text) fn check_no(check: Check, fixing: Fixing) -> &'static str {
             "Put the seal land right or take another spindle; a new seal leaks on it."
         }
         Check::BoreRound | Check::BoreClean | Check::BoreNotSpun => {
-            "Do not press into it: leave the car on its jack stand and get another knuckle."
+            "Do not press into it: leave the car on its jack stand and get another knuckle or hub."
         }
         Check::SpeedGone
         | Check::SwerveGone

@@ -363,6 +363,7 @@ pub(super) fn at_kind(key: StepKey, build: Build, text: StepText) -> StepText {
         Kind::SpindleHub => spindle_hub(key.step, build, text),
         Kind::Tapered => tapered(key, build, text),
         Kind::Pressed => pressed(key.step, text),
+        Kind::PressedFree => pressed_free(key.step, spindle_hub(key.step, build, text)),
     };
     match build.fitted.fixing {
         Fixing::Nuts => text,
@@ -528,6 +529,36 @@ fn pressed(step: Step, text: StepText) -> StepText {
 }
 
 const BOLTS_WHY: &str = "Most wheels that come off do so because their lug bolts lost clamp.";
+
+fn pressed_free(step: Step, text: StepText) -> StepText {
+    match step {
+        Step::HubOff => text.say(
+            "Hub straight off the spindle, onto the bench. Inner ring left on the spindle: off with a puller.",
+        ),
+        Step::SnapRingOut => StepText {
+            why: "Pressed against a ring that was left in, the hub cracks.",
+            ..text
+        },
+        Step::PressOut => StepText {
+            say: "Press on the outer ring, from the side away from the shoulder, hub flat on its support.",
+            why: "From the wrong side the shoulder breaks out of the hub.",
+            ..text
+        }
+        .caution("No press, no kit that fits: stop here, get a loaded exchange hub or a tow. Stand out of line."),
+        Step::BoreLook => StepText {
+            name: "Hub bore",
+            ..text
+        }
+        .caution("Not round within 0.001 in, scored, or spun: a new hub (technicians' guides).")
+        .now("Get a hub with a good bore first; the car stays on its jack stand."),
+        Step::PressIn => text.now("Seat the bearing at its shoulder before the hub goes on."),
+        Step::SnapRingIn => text.now("Seat the snap ring before the hub goes on."),
+        Step::HubOn => text.say(
+            "Hub straight onto the spindle by hand, inner rings on their seat. New nut on by hand.",
+        ),
+        _ => pressed(step, text),
+    }
+}
 
 /// How a step is told where the wheel is held by lug bolts.
 fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {

@@ -258,6 +258,7 @@ pub(in crate::text) fn kind(kind: Kind) -> &'static str {
         Kind::BoltedFree => "Bolted hub, not driven",
         Kind::SpindleHub => "Hub with spindle nut",
         Kind::Pressed => "Pressed-in bearing, driven",
+        Kind::PressedFree => "Pressed-in, hub on spindle",
         Kind::Tapered => "Tapered rollers, set by nut",
     }
 }

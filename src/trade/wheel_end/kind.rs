@@ -8,6 +8,7 @@ use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::plan::{CornerPlan, Plan};
 use crate::trade::wheel_end::planned::{Place, asked};
 use crate::trade::wheel_end::pressed::PRESSED;
+use crate::trade::wheel_end::pressed_free::PRESSED_FREE;
 use crate::trade::wheel_end::spindle_hub::SPINDLE_HUB;
 use crate::trade::wheel_end::step::{Form, PlannedStep, StepKey};
 use crate::trade::wheel_end::steps::Step;
@@ -25,6 +26,8 @@ words! {
         SpindleHub = "spindle_hub",
         /// A double-row bearing pressed into the knuckle, driven through a shaft with an axle nut.
         Pressed = "pressed",
+        /// A double-row bearing pressed into a hub on a spindle, not driven.
+        PressedFree = "pressed_free",
         /// Two rows of tapered rollers on a spindle, set by its nut.
         Tapered = "tapered",
     }
@@ -91,15 +94,21 @@ impl Kind {
             Self::BoltedFree => &BOLTED_FREE,
             Self::SpindleHub => &SPINDLE_HUB,
             Self::Pressed => &PRESSED,
+            Self::PressedFree => &PRESSED_FREE,
             Self::Tapered => &TAPERED,
         }
     }
 }
 
 impl Kind {
+    /// Whether a bearing is pressed in, so that its encoder may face the wrong side.
+    pub const fn is_pressed(self) -> bool {
+        matches!(self, Self::Pressed | Self::PressedFree)
+    }
+
     /// Whether shoes in a drum may brake it.
     pub const fn may_have_a_drum(self) -> bool {
-        matches!(self, Self::BoltedFree | Self::SpindleHub | Self::Tapered)
+        !matches!(self, Self::BoltedDriven | Self::Pressed)
     }
 }
 

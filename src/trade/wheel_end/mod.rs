@@ -9,6 +9,7 @@ mod mishap;
 mod plan;
 mod planned;
 mod pressed;
+mod pressed_free;
 mod procedure;
 mod road;
 mod row;

@@ -258,3 +258,29 @@ pub(super) const AXLE_CLOSE: &[Place] = &[
     place(Step::Lower).only(&[OnGround]).nth(2),
     place(Step::TurnLugNuts).only(&[OnGround]).nth(2),
 ];
+
+/// The nut of a hub on a spindle off, and the brake and the wire after it.
+pub(super) const SPINDLE_NUT_OFF: &[Place] = &[
+    place(Step::SpecSpindleNut).only(&[AtCar]).under(Strip),
+    place(Step::SpindleNutOff),
+    place(Step::StripBrake).only(&[Disc]),
+    run(WIRE_OFF),
+];
+
+/// A hub on a spindle is opened to measure it once more.
+pub(super) const SPINDLE_REOPEN: &[Place] = &[run(OPEN_AGAIN), CAP_OFF_AGAIN, DRUM_OFF_AGAIN];
+
+/// The proof of a hub on a spindle; then lock and cap, the brake, and the wheel at spec.
+pub(super) const SPINDLE_CLOSE: &[Place] = &[
+    run(PROOF),
+    place(Step::Stake).alone(),
+    DRUM_ON,
+    place(Step::CapOn),
+    run(BRACKET_ON),
+    run(BRAKE_ON),
+    run(WHEEL_ON),
+];
+
+/// What was opened for the reading of a hub on a spindle is put back, nothing replaced.
+pub(super) const SPINDLE_PUT_BACK: &[Place] =
+    &[DRUM_ON, place(Step::CapOn), run(BRAKE_ON), run(WHEEL_ON)];

@@ -5,14 +5,13 @@
 
 use crate::trade::play::Limit;
 use crate::trade::wheel_end::kind::{KitItem, WheelEnd};
-use crate::trade::wheel_end::planned::If::{AtCar, Disc, NoSensor, Sensor};
+use crate::trade::wheel_end::planned::If::{Disc, NoSensor, Sensor};
 use crate::trade::wheel_end::planned::{place, run};
 use crate::trade::wheel_end::runs::{
-    BRACKET_ON, BRAKE_ON, CAP_OFF_AGAIN, DRUM_OFF, DRUM_OFF_AGAIN, DRUM_ON, OPEN, OPEN_AGAIN,
-    PROOF, RAISE, READ, SPECS, WHEEL_ON, WIRE_OFF, WORN, WRENCHES,
+    DRUM_OFF, OPEN, RAISE, READ, SPECS, SPINDLE_CLOSE, SPINDLE_NUT_OFF, SPINDLE_PUT_BACK,
+    SPINDLE_REOPEN, WORN, WRENCHES,
 };
 use crate::trade::wheel_end::step::Check;
-use crate::trade::wheel_end::step::Phase::Strip;
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static SPINDLE_HUB: WheelEnd = WheelEnd {
@@ -40,13 +39,7 @@ pub(super) static SPINDLE_HUB: WheelEnd = WheelEnd {
         run(READ),
     ],
     // From the nut to the hub off its spindle.
-    remove: &[
-        place(Step::SpecSpindleNut).only(&[AtCar]).under(Strip),
-        place(Step::SpindleNutOff),
-        place(Step::StripBrake).only(&[Disc]),
-        run(WIRE_OFF),
-        place(Step::HubOff),
-    ],
+    remove: &[run(SPINDLE_NUT_OFF), place(Step::HubOff)],
     // From the box to the new hub with its nut at spec.
     install: &[
         place(Step::Compare).only(&[Sensor]).rows(ALIKE_WIRED),
@@ -58,17 +51,9 @@ pub(super) static SPINDLE_HUB: WheelEnd = WheelEnd {
         place(Step::TurnSpindleNut),
         place(Step::RotorOn).only(&[Disc]).alone(),
     ],
-    reopen: &[run(OPEN_AGAIN), CAP_OFF_AGAIN, DRUM_OFF_AGAIN],
-    close: &[
-        run(PROOF),
-        place(Step::Stake).alone(),
-        DRUM_ON,
-        place(Step::CapOn),
-        run(BRACKET_ON),
-        run(BRAKE_ON),
-        run(WHEEL_ON),
-    ],
-    put_back: &[DRUM_ON, place(Step::CapOn), run(BRAKE_ON), run(WHEEL_ON)],
+    reopen: SPINDLE_REOPEN,
+    close: SPINDLE_CLOSE,
+    put_back: SPINDLE_PUT_BACK,
 };
 
 const ALIKE: &[Check] = &[Check::SpindleBore, Check::Depth, Check::BoltCircle];

@@ -268,6 +268,7 @@ steps! {
     PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(StepDrawing::TaperStack);
     SealIn = "seal_in": act(Fit, HERE);
     HubOn = "hub_on": act(Fit, HERE).moves(moves![Hub: Done, SpindleNut: ByHand])
+        .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing])
         .photo(SEAT).drawn(StepDrawing::TaperStack);
     BoreLook = "bore_look": list(Fit, BORE, HERE).photo(SEAT);
     EncoderPhoto = "encoder_photo":
