@@ -30,7 +30,7 @@ pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start
 pub use planned::{ROUNDS, round_number, setup_number};
 pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
-pub use row::{Again, Car, Row};
+pub use row::{Again, Car, Meets, Row};
 pub use shown::{CaptionWord, StepDrawing};
 pub use step::{
     Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, PlannedStep, SetName,

@@ -4,7 +4,7 @@ use crate::job::combined_steps::Line;
 use crate::job::ending::retorque_odometer;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Check, Form, Given, PlannedStep, Step, StepKey};
+use crate::trade::wheel_end::{Check, Form, Given, PlannedStep, StepKey};
 use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
