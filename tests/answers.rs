@@ -576,7 +576,12 @@ fn a_held_step_says_what_to_put_right_and_opens_once_it_is() {
         };
         let found = hold(&job).expect("it is held");
         assert_eq!(found.answer_at, Some(asked));
-        let said_there = follows(Lang::English, asked.step, found.given.unwrap());
+        let said_there = follows(
+            Lang::English,
+            asked,
+            found.given.unwrap(),
+            plan(&job.sheet()).build(),
+        );
         assert!(said_there.starts_with(sentence), "{said_there}");
         let mended = said(&job, &list, &good(&list).unwrap());
         assert_eq!(
@@ -612,7 +617,7 @@ fn a_question_that_was_not_answered_well_stays_and_says_what_to_do() {
         let open = said(&job, &planned, &reply);
         assert_eq!(next_key(&open.sheet()), Some(key));
         assert!(
-            follows(Lang::English, step, answer).starts_with(sentence),
+            follows(Lang::English, key, answer, plan(&open.sheet()).build()).starts_with(sentence),
             "{step:?}"
         );
         let well = said(&open, &planned, &good(&planned).unwrap());

@@ -70,7 +70,7 @@ fn the_samples_come_through() {
     let asked: Vec<&Value> = events.iter().map(|e| &e["day"]).collect();
     assert_eq!(asked, days);
     // 81204 mi at the car and 50 mi on: by hand.
-    let summary = "Re-torque the lug nuts KLM 4821 (at 81254\u{a0}mi)";
+    let summary = "Re-torque the lugs KLM 4821 (at 81254\u{a0}mi)";
     assert_eq!(events[0]["summary"], summary);
     let said = "Have the lug-nut torque checked after 50\u{a0}mi, when the odometer shows 81254\u{a0}mi, no later than Feb 22, 2026.";
     assert_eq!(events[0]["description"], said);
@@ -143,7 +143,7 @@ fn awkward_texts_come_through_as_they_were() {
     assert_eq!(recorded["table"][0]["family"], "'-2 a");
     let events = recorded["events"].as_array().unwrap();
     assert_eq!(events.len(), 2);
-    let title = format!("Re-torque the lug nuts {AWKWARD}");
+    let title = format!("Re-torque the lugs {AWKWARD}");
     assert_eq!(events[0]["summary"], title);
     assert_eq!(events[1]["day"], "2026-06-01");
     let ics = std::fs::read_to_string(here.join("due.ics")).unwrap();

@@ -40,7 +40,7 @@ fn fittings(kind: Kind) -> Vec<Fitted> {
     } else {
         &[Pressing::NotKnown]
     };
-    let encoders = if kind == Kind::Pressed {
+    let encoders = if kind.is_pressed() {
         Encoder::ALL
     } else {
         &[Encoder::NotKnown]
@@ -300,6 +300,12 @@ fn a_slip_in_the_order_is_caught_by_the_rule_that_guards_against_it() {
         (Kind::SpindleHub, drum, Step::CapOn, Rule::Fitted),
         (Kind::SpindleHub, drum, Step::NutFound, Rule::Asked),
         (Kind::SpindleHub, drum, Step::SpecSpindleNut, Rule::Closed),
+        (Kind::PressedFree, drum, Step::EncoderSide, Rule::Pressed),
+        (Kind::PressedFree, drum, Step::BoreLook, Rule::Pressed),
+        (Kind::PressedFree, drum, Step::SnapRingOut, Rule::Possible),
+        (Kind::PressedFree, drum, Step::SnapRingIn, Rule::Fitted),
+        (Kind::PressedFree, drum, Step::TurnSpindleNut, Rule::Proved),
+        (Kind::PressedFree, drum, Step::NutFound, Rule::Asked),
         (Kind::Tapered, drum, Step::TaperLook, Rule::Set),
         (Kind::Tapered, drum, Step::NutSlot, Rule::Set),
         (Kind::Tapered, drum, Step::LockFound, Rule::Asked),

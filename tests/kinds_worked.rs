@@ -19,11 +19,14 @@ use std::collections::BTreeSet;
 
 use hubslate::job::entry::{Event, Reply, VehicleField};
 use hubslate::job::{evidence, held, is_closed_again, measure_again, plan};
+use hubslate::report::{Reader, Report};
+use hubslate::text::Lang;
 use hubslate::trade::answer::Answer;
 use hubslate::trade::play::{Decision, Reason, StopSign};
 use hubslate::trade::wheel_end::{
-    Check, Choice, Form, HoldPoint, ItemKind, NotDoneReason, Step, StepKey,
+    Check, Choice, Form, HoldPoint, ItemKind, Kind, NotDoneReason, Step, StepKey,
 };
+use hubslate::units::{DecimalMark, Format, System};
 use record::{HERE, Job, said};
 use technician::{Story, answer, begin, next_key, steps, walk_to};
 
@@ -31,6 +34,7 @@ const DRUM_ON_SPINDLE: Story = Story::at(Story::KINDS[3]);
 const TAPERED: Story = Story::at(Story::KINDS[4]);
 const LOCKED: Story = Story::at(Story::KINDS[5]);
 const PRESSED: Story = Story::at(Story::KINDS[6]);
+const PRESSED_FREE: Story = Story::at(Story::KINDS[8]);
 
 fn at(step: Step) -> StepKey {
     StepKey::at(step, HERE)
@@ -81,7 +85,7 @@ fn a_job_of_each_kind_is_worked_from_its_first_step_to_its_end_and_leaves_nothin
         assert!(done.len() > 60, "{end:?}: {}", done.len());
         worked.insert(plan(&sheet).kind);
     }
-    assert_eq!(worked.len(), 4, "{worked:?}");
+    assert_eq!(worked.len(), 5, "{worked:?}");
 }
 
 #[test]
@@ -125,7 +129,7 @@ fn a_closed_wheel_end_of_each_kind_is_opened_and_closed_again_for_a_proof() {
 
 #[test]
 fn a_nut_on_a_spindle_waits_for_the_reading_its_spec_and_the_yes() {
-    for story in [DRUM_ON_SPINDLE, TAPERED, LOCKED] {
+    for story in [DRUM_ON_SPINDLE, PRESSED_FREE, TAPERED, LOCKED] {
         let job = walk_to(story, at(Step::Agree));
         let (held, answer_at) = {
             // The nut stands among the steps once the repair is agreed.
@@ -161,7 +165,7 @@ fn a_nut_on_a_spindle_waits_for_the_reading_its_spec_and_the_yes() {
 
 #[test]
 fn no_weight_comes_on_a_spindle_nut_that_is_not_at_its_spec() {
-    for story in [DRUM_ON_SPINDLE, TAPERED, LOCKED] {
+    for story in [DRUM_ON_SPINDLE, PRESSED_FREE, TAPERED, LOCKED] {
         let job = walk_to(story, at(Step::TurnSpindleNut));
         assert_eq!(
             point(&job, Step::Lower),
@@ -217,9 +221,76 @@ fn a_slot_that_only_tightening_would_reach_holds_all_that_comes_after() {
     assert_ne!(next_key(&job.sheet()), Some(at(Step::NutSlot)));
 }
 
+/// Page one of a job's report as a customer reads it.
+fn page_one(job: &Job) -> String {
+    let format = Format {
+        system: System::Us,
+        decimal: DecimalMark::Dot,
+    };
+    let report = Report::of(&job.sheet(), Lang::English, format, &Reader::default());
+    let lines = report.page_one.iter().flat_map(|block| block.texts());
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn the_report_says_which_rollers_are_new_and_what_was_only_set() {
+    for (new, word, said) in [
+        (
+            Some(Choice::RenewedBoth),
+            "REPLACED",
+            "Both roller bearings in it are new.",
+        ),
+        (
+            Some(Choice::RenewedOuter),
+            "REPLACED",
+            "The outer roller bearing in it is new",
+        ),
+        (
+            Some(Choice::RenewedInner),
+            "REPLACED",
+            "The inner roller bearing in it is new",
+        ),
+        (
+            Some(Choice::RenewedNone),
+            "ADJUSTED",
+            "were sound and were not replaced",
+        ),
+        (None, "REPLACED", "was not recorded"),
+    ] {
+        let mut job = walk_to(TAPERED, at(Step::RollersNew));
+        job.tap(vec![match new {
+            Some(new) => picked(Step::RollersNew, new),
+            None => Event::Answered(at(Step::RollersNew), Reply::NotDone(NotDoneReason::NoTime)),
+        }]);
+        work(&mut job, TAPERED);
+        let page = page_one(&job);
+        assert!(page.contains(said), "{new:?}: {page}");
+        assert!(page.contains("set it by its nut"), "{page}");
+        assert!(
+            page.lines().next().unwrap().starts_with(word),
+            "{new:?}: {page}"
+        );
+        assert!(!page.contains("We replaced the"), "{page}");
+        // Taken back, it is not recorded any more.
+        let answer = |entry: &&hubslate::job::entry::Entry| matches!(&entry.what, Event::Answered(key, _) if key.step == Step::RollersNew);
+        let id = job.entries.iter().find(answer).unwrap().id.clone();
+        job.tap(vec![Event::Strike(vec![id])]);
+        assert!(page_one(&job).contains("was not recorded"), "{new:?}");
+    }
+    let mut job = begin(Story::at(Story::KINDS[0]));
+    work(&mut job, Story::at(Story::KINDS[0]));
+    assert!(page_one(&job).contains("We replaced the front left wheel bearing."));
+}
+
 #[test]
 fn nothing_is_pressed_before_the_bore_is_good_and_the_encoder_faces_the_sensor() {
-    let job = walk_to(PRESSED, at(Step::EncoderSide));
+    for story in [PRESSED, PRESSED_FREE] {
+        nothing_is_pressed_before_its_answers(story);
+    }
+}
+
+fn nothing_is_pressed_before_its_answers(story: Story) {
+    let job = walk_to(story, at(Step::EncoderSide));
     for reply in [
         Reply::Said(Answer::No),
         Reply::Said(Answer::NotDone),
@@ -232,11 +303,26 @@ fn nothing_is_pressed_before_the_bore_is_good_and_the_encoder_faces_the_sensor()
             point(&job, Step::PressIn),
             Some((HoldPoint::Order, Some(at(Step::EncoderSide))))
         );
-        assert!(point(&job, Step::PressHub).is_some());
+        let hub = match plan(&job.sheet()).kind {
+            Kind::Pressed => Step::PressHub,
+            _ => Step::HubOn,
+        };
+        assert!(point(&job, hub).is_some());
         job.tap(vec![said(at(Step::EncoderSide), Answer::Yes)]);
         assert_eq!(point(&job, Step::PressIn), None);
     }
-    let mut job = walk_to(PRESSED, at(Step::BoreLook));
+    // A hub does not go on while the bearing in it is not held by its snap ring.
+    let mut loose = walk_to(story, at(Step::SnapRingIn));
+    loose.tap(vec![Event::Answered(
+        at(Step::SnapRingIn),
+        Reply::NotDone(NotDoneReason::NoTool),
+    )]);
+    for hub in [Step::PressHub, Step::HubOn] {
+        let steps = steps(&loose.sheet());
+        let asked = steps.iter().any(|planned| planned.key == at(hub));
+        assert!(!asked || point(&loose, hub).is_some(), "{hub:?}");
+    }
+    let mut job = walk_to(story, at(Step::BoreLook));
     let bore = |round| {
         let rows = vec![
             (Check::BoreRound, round),

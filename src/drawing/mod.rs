@@ -147,10 +147,10 @@ mod tests {
                 sound("dial", &dial.drawing());
             }
         }
-        let limit = Some(Limit {
+        let limit = [Limit {
             at: 4.0,
             name: "limit 4, house limit, no manufacturer's figure found",
-        });
+        }];
         let readings: [&[f64]; 4] = [&[], &[0.0, 0.0, 0.0], &[6.1, 6.3, 6.5], &[-2.0, 40.0]];
         for rounds in readings {
             let rows = [
@@ -180,7 +180,7 @@ mod tests {
                 &Strip {
                     ticks: &ticks,
                     unit: "thou",
-                    limit,
+                    limits: &limit,
                     rows: &rows,
                 }
                 .drawing(),
@@ -190,7 +190,7 @@ mod tests {
                 &Strip {
                     ticks: &[],
                     unit: "",
-                    limit: None,
+                    limits: &[],
                     rows: &[],
                 }
                 .drawing(),

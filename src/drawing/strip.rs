@@ -41,8 +41,8 @@ pub struct Strip<'a> {
     pub ticks: &'a [Tick<'a>],
     /// Unit, written at the end of the line.
     pub unit: &'a str,
-    /// The limit, if there is one.
-    pub limit: Option<Limit<'a>>,
+    /// The limit, if there is one; of a window both ends, the upper first.
+    pub limits: &'a [Limit<'a>],
     /// The series, the earlier above.
     pub rows: &'a [Row<'a>],
 }
@@ -50,6 +50,7 @@ pub struct Strip<'a> {
 const WIDTH: f64 = 340.0;
 const MARGIN: f64 = 22.0;
 const NAME: f64 = 26.0;
+const NEXT_NAME: f64 = 20.0;
 const ROW: f64 = 58.0;
 const DOT: f64 = 6.0;
 
@@ -78,15 +79,17 @@ pub fn ticks(lowest: f64, highest: f64) -> Vec<f64> {
 impl Strip<'_> {
     /// The drawing, 340 wide; its height grows with the rows.
     pub fn drawing(&self) -> Drawing {
-        let base = NAME + ROW * self.rows.len().max(1) as f64;
+        let top = self.top();
+        let base = top + ROW * self.rows.len().max(1) as f64;
         let mut drawing = Drawing::new(WIDTH, base + 34.0);
         let scale = self.scale();
         self.axis(&mut drawing, scale, base);
-        if let Some(limit) = self.limit {
-            limit_line(&mut drawing, scale, limit, base);
+        for (row, limit) in self.limits.iter().enumerate() {
+            let name = NEXT_NAME * row as f64;
+            limit_line(&mut drawing, scale, *limit, (name, base));
         }
         for (index, row) in self.rows.iter().enumerate() {
-            let low = NAME + ROW * (index as f64 + 1.0);
+            let low = top + ROW * (index as f64 + 1.0);
             if index > 0 {
                 let y = low - ROW;
                 drawing.line((self.left(), y), (self.right(), y), Ink::GHOST);
@@ -94,6 +97,11 @@ impl Strip<'_> {
             draw_row(&mut drawing, scale, row, low);
         }
         drawing
+    }
+
+    /// Where the rows begin: under the name of each limit.
+    fn top(&self) -> f64 {
+        NAME + NEXT_NAME * self.limits.len().saturating_sub(1) as f64
     }
 
     /// Left end of the number line; rows with labels need room for them.
@@ -119,7 +127,7 @@ impl Strip<'_> {
         let all: Vec<f64> = rounds
             .chain(bands.flat_map(|(low, high)| [low, high]))
             .chain(self.ticks.iter().map(|tick| tick.at))
-            .chain(self.limit.map(|limit| limit.at))
+            .chain(self.limits.iter().map(|limit| limit.at))
             .filter(|value| value.is_finite())
             .collect();
         let low = all.iter().copied().fold(0.0, f64::min);
@@ -167,9 +175,9 @@ impl Scale {
 
 /// The limit's line from its name down to the scale; the name stands on the side with room,
 /// and a long one is set smaller rather than cut.
-fn limit_line(drawing: &mut Drawing, scale: Scale, limit: Limit<'_>, base: f64) {
+fn limit_line(drawing: &mut Drawing, scale: Scale, limit: Limit<'_>, (top, base): (f64, f64)) {
     let x = scale.x(limit.at);
-    drawing.line((x, 4.0), (x, base), Ink::BOLD);
+    drawing.line((x, top + 4.0), (x, base), Ink::BOLD);
     let (at, anchor, room) = if x < WIDTH / 2.0 {
         (x + 8.0, Anchor::Start, WIDTH - x - 8.0)
     } else {
@@ -177,7 +185,7 @@ fn limit_line(drawing: &mut Drawing, scale: Scale, limit: Limit<'_>, base: f64) 
     };
     let letters = limit.name.chars().count().max(1) as f64;
     let size = (room / (0.6 * letters)).min(16.0);
-    drawing.text((at, 18.0), size, anchor, limit.name, Role::Ink);
+    drawing.text((at, top + 18.0), size, anchor, limit.name, Role::Ink);
 }
 
 fn draw_row(drawing: &mut Drawing, scale: Scale, row: &Row<'_>, low: f64) {
@@ -261,7 +269,7 @@ mod tests {
         let strip = Strip {
             ticks: &[],
             unit: "",
-            limit: None,
+            limits: &[],
             rows: &rows,
         };
         let dots = dots(&strip.drawing());
@@ -287,14 +295,14 @@ mod tests {
                 band: None,
             },
         ];
-        let limit = Some(Limit {
+        let limit = [Limit {
             at: 4.0,
             name: "limit 4",
-        });
+        }];
         let drawing = Strip {
             ticks: &[],
             unit: "",
-            limit,
+            limits: &limit,
             rows: &rows,
         }
         .drawing();
@@ -307,5 +315,50 @@ mod tests {
             .map(|(x, _)| line.is_some_and(|line| *x > line))
             .collect();
         assert_eq!(xs, [true, false]);
+    }
+
+    #[test]
+    fn both_ends_of_a_window_stand_on_the_scale_under_names_that_do_not_touch() {
+        let rows = [Row {
+            label: "",
+            rounds: &[0.5, 3.0, 6.0],
+            band: None,
+        }];
+        let limits = [
+            Limit {
+                at: 5.0,
+                name: "limit 5",
+            },
+            Limit {
+                at: 1.0,
+                name: "least 1",
+            },
+        ];
+        let strip = |limits| {
+            Strip {
+                ticks: &[],
+                unit: "",
+                limits,
+                rows: &rows,
+            }
+            .drawing()
+        };
+        let drawing = strip(&limits);
+        let lines = drawing.shapes.iter().filter_map(|shape| match shape {
+            Shape::Line { from, ink, .. } if ink.weight == Weight::Bold => Some(from.0),
+            _ => None,
+        });
+        let [most, least] = lines.collect::<Vec<_>>().try_into().unwrap();
+        let dots: Vec<f64> = dots(&drawing).iter().map(|(x, _)| *x).collect();
+        assert!(dots[0] < least && least < dots[1], "{dots:?} {least}");
+        assert!(dots[1] < most && most < dots[2], "{dots:?} {most}");
+        let heights = drawing.shapes.iter().filter_map(|shape| match shape {
+            Shape::Text { at, size, .. } if at.1 < 60.0 => Some((at.1, *size)),
+            _ => None,
+        });
+        let [one, other] = heights.collect::<Vec<_>>().try_into().unwrap();
+        assert!(other.0 - one.0 >= one.1, "{one:?} {other:?}");
+        let taller = drawing.height - strip(&limits[..1]).height;
+        assert!((taller - NEXT_NAME).abs() < 1e-9);
     }
 }

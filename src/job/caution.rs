@@ -3,8 +3,9 @@
 use crate::job::entry::{Reply, VehicleField};
 use crate::job::sheet::JobState;
 use crate::job::turn::spec_item;
+use crate::job::wheel_end::fitted;
 use crate::trade::fastening::{Condition, SpecBody};
-use crate::trade::vehicle::{Corner, Power};
+use crate::trade::vehicle::{Corner, Fixing, Power};
 use crate::trade::wheel_end::{
     Choice, Form, ItemKind, ItemState, PlannedStep, SetName, Step, StepKey, When,
 };
@@ -48,7 +49,7 @@ pub fn cautions(sheet: &JobState, planned: &PlannedStep) -> Vec<Caution> {
     for change in started.filter(|change| is_new_each_time(sheet, change.group)) {
         all.push(match change.group {
             ItemKind::AxleNut => Caution::NewNut,
-            ItemKind::LugNuts => Caution::NewLugNuts,
+            ItemKind::LugNuts if fitted(sheet).fixing == Fixing::Nuts => Caution::NewLugNuts,
             _ => Caution::NewBolts,
         });
     }

@@ -314,7 +314,10 @@ const fn care_of_pick(pick: Choice) -> u8 {
         | Choice::RetorqueDeclined
         | Choice::LouderRight => 3,
         Choice::LouderLeft | Choice::OtherLooser | Choice::SlotLooser => 3,
-        Choice::LockHolds | Choice::SlotMeets => WELL,
+        // What is less is claimed.
+        Choice::RenewedNone => 2,
+        Choice::RenewedOuter | Choice::RenewedInner => 3,
+        Choice::LockHolds | Choice::SlotMeets | Choice::RenewedBoth => WELL,
         Choice::SmoothQuiet
         | Choice::NutTight
         | Choice::FlexNone

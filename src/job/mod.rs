@@ -74,5 +74,5 @@ pub use problem::Problem;
 pub use progress::{Status, next, status};
 pub use sheet::JobState;
 pub use wheel_end::{
-    corners_of, count, fitted, group_items, is_tight, kind, was_loosened, wheel_end,
+    Repair, corners_of, count, fitted, group_items, is_tight, kind, repair, was_loosened, wheel_end,
 };

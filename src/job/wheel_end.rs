@@ -1,11 +1,11 @@
 //! The wheel end that is worked on: of what kind it is, and what stands at it.
 
-use crate::job::entry::VehicleField;
+use crate::job::entry::{Reply, VehicleField};
 use crate::job::key::Key;
 use crate::job::sheet::JobState;
 use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{
-    Fitted, Item, ItemKind, ItemState, Kind, Step, StepKey, WheelEnd, items,
+    Choice, Fitted, Item, ItemKind, ItemState, Kind, Step, StepKey, WheelEnd, items, usual_count,
 };
 use crate::word::Word;
 
@@ -42,6 +42,26 @@ pub fn wheel_end(sheet: &JobState) -> &'static WheelEnd {
     kind(sheet).wheel_end()
 }
 
+/// What is done to a bearing that the customer has repaired.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Repair {
+    /// It is replaced.
+    NewPart,
+    /// Its rollers are opened, packed and set; which of them are new, where it was recorded.
+    Set(Option<Choice>),
+}
+
+/// What is done to the bearing of a corner.
+pub fn repair(sheet: &JobState, corner: Corner) -> Repair {
+    if kind(sheet) != Kind::Tapered {
+        return Repair::NewPart;
+    }
+    match sheet.reply(StepKey::at(Step::RollersNew, corner)) {
+        Some(Reply::Picked(new)) => Repair::Set(Some(*new)),
+        _ => Repair::Set(None),
+    }
+}
+
 /// How many items a group has on this vehicle.
 pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
     let field = match group {
@@ -50,7 +70,7 @@ pub fn count(sheet: &JobState, group: ItemKind) -> u8 {
         _ => None,
     };
     let noted = field.and_then(|field| sheet.vehicle(field)?.parse().ok());
-    wheel_end(sheet).count(group, noted)
+    usual_count(group, noted)
 }
 
 /// Every item of a group at a corner of this vehicle.

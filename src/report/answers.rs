@@ -123,7 +123,11 @@ fn refused(context: &ReportContext, key: StepKey) -> Vec<String> {
             .iter()
             .filter(|(_, answer)| *answer == Answer::NotDone)
             .map(|(check, _)| {
-                let row = context.numerals(text::check(context.lang, *check));
+                let row = context.numerals(text::check(
+                    context.lang,
+                    *check,
+                    context.plan.fitted.fixing,
+                ));
                 format!("{}: {row}: {}", name(), context.say(Say::NotDone))
             })
             .collect(),

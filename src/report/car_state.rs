@@ -5,6 +5,7 @@ use crate::job::loose::Row;
 use crate::job::{JobState, fitted};
 use crate::report::{item_name, stamp};
 use crate::text::{self, Lang, Say};
+use crate::trade::vehicle::Fixing;
 use crate::trade::wheel_end::{Given, ItemKind, Plan, StepKey};
 
 /// What is off or loose at one corner: of a group that is alike one line, of what broke its own.
@@ -24,7 +25,7 @@ pub fn loose_lines(lang: Lang, sheet: &JobState, rows: &[Row<'_>]) -> Vec<String
             each => lines.extend(each.iter().map(|row| {
                 let item = item_name(lang, sheet, row.item);
                 match row.mishap {
-                    Some(mishap) => mishap_words(lang, &item, mishap),
+                    Some(mishap) => mishap_words(lang, &item, mishap, fixing),
                     None => line(lang, &item, row),
                 }
             })),
@@ -41,17 +42,19 @@ fn line(lang: Lang, item: &str, row: &Row<'_>) -> String {
 pub fn wrong_lines(lang: Lang, plan: &Plan, wrong: &[(StepKey, Given)]) -> Vec<String> {
     let line = |(step, given): &(StepKey, Given)| {
         let name = text::step_for(lang, *step, plan.build()).name;
-        text::loose_row(lang, name, &given_words(lang, *given))
+        text::loose_row(lang, name, &given_words(lang, *given, plan.fitted.fixing))
     };
     wrong.iter().map(line).collect()
 }
 
 /// An answer in words.
-pub fn given_words(lang: Lang, given: Given) -> String {
+pub fn given_words(lang: Lang, given: Given, fixing: Fixing) -> String {
     match given {
-        Given::Row(check, answer) => {
-            text::loose_row(lang, text::check(lang, check), text::answer(lang, answer))
-        }
+        Given::Row(check, answer) => text::loose_row(
+            lang,
+            text::check(lang, check, fixing),
+            text::answer(lang, answer),
+        ),
         Given::Said(answer) => text::answer(lang, answer).to_owned(),
         Given::Picked(pick) => text::pick(lang, pick).to_owned(),
         Given::Felt(felt) => text::felt(lang, felt).to_owned(),
@@ -81,8 +84,8 @@ pub fn left_line(lang: Lang, left: &Interrupted) -> String {
 }
 
 /// What went wrong with an item; of a part that goes back, which one.
-pub fn mishap_words(lang: Lang, item: &str, mishap: &Mishap) -> String {
-    let what = text::mishap(lang, mishap.kind);
+pub fn mishap_words(lang: Lang, item: &str, mishap: &Mishap, fixing: Fixing) -> String {
+    let what = text::mishap(lang, mishap.kind, fixing);
     match mishap.kind.goes_back() {
         true => text::goes_back(lang, item, what, &mishap.part),
         false => text::mishap_line(lang, item, what, &mishap.part, mishap.minutes),

@@ -11,6 +11,7 @@ use crate::drawing::corner::{self, Place};
 use crate::drawing::mark::Mark;
 use crate::job::answers::{not_tried, still_there};
 use crate::job::proof::after;
+use crate::job::repair;
 use crate::text::{self, Customer, Now, ReportWord};
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
@@ -38,7 +39,7 @@ pub(super) fn page(context: &ReportContext) -> Vec<Block> {
 /// What is true now, in a large word, with what it means and how each corner is.
 fn head(context: &ReportContext, now: Now) -> Block {
     let mut lines = vec![text::now_say(context.lang, now).to_owned()];
-    if now == Now::ReplacedOpen {
+    if now.is_not_released() {
         let open = missing(context.sheet, &context.plan);
         let open: Vec<String> = open.iter().map(|it| it.say(context.lang)).collect();
         let first = lines.pop().unwrap_or_default();
@@ -56,7 +57,7 @@ fn head(context: &ReportContext, now: Now) -> Block {
     );
     lines.extend(warning_light_lines(context.lang, context.sheet));
     // What is missing already names the signs.
-    if now != Now::ReplacedOpen {
+    if !now.is_not_released() {
         lines.extend(on_the_road(context));
     }
     Block::Standing {
@@ -88,10 +89,13 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
         | Now::ProofFailed
         | Now::PedalSoft
         | Now::BrakeWarningLight => Some((Mark::Stop, Decision::Stop)),
-        Now::ReplacedSafe | Now::NothingFound => Some((Mark::Keep, Decision::Keep)),
+        Now::ReplacedSafe | Now::AdjustedSafe | Now::NothingFound => {
+            Some((Mark::Keep, Decision::Keep))
+        }
         Now::Watch => Some((Mark::Watch, Decision::Watch)),
         Now::Declined => Some((Mark::Replace, Decision::Replace)),
         Now::ReplacedOpen
+        | Now::AdjustedOpen
         | Now::InspectionDeclined
         | Now::NotSafeHere
         | Now::WarningLightOn
@@ -104,11 +108,14 @@ const fn mark(now: Now) -> Option<(Mark, Decision)> {
 fn corner_line(context: &ReportContext, corner: Corner, now: Now) -> Option<String> {
     let name = text::corner_title(context.lang, corner);
     let plain = |say| Some(format!("{name}: {}.", context.customer(say)));
+    let done = repair(context.sheet, corner);
+    let short = |say: &str| format!("{name}: {say}.");
     if standing::fails(context.sheet, &context.plan, corner) {
-        return plain(Customer::CornerFails).map(|line| fails_because(context, corner, line));
+        let line = short(text::corner_fails(context.lang, done));
+        return Some(fails_because(context, corner, line));
     }
     if standing::is_replaced(context.sheet, &context.plan, corner) {
-        return plain(Customer::CornerReplaced);
+        return Some(short(text::corner_repaired(context.lang, done)));
     }
     let decided = context
         .sheet
@@ -119,7 +126,8 @@ fn corner_line(context: &ReportContext, corner: Corner, now: Now) -> Option<Stri
         Some(Decision::Keep) => plain(Customer::CornerNothing),
         Some(Decision::Replace) => {
             let title = text::corner_decision(context.lang, corner, Decision::Replace);
-            let say = text::decision_sentence_customer(context.lang, Decision::Replace);
+            let kind = context.plan.kind;
+            let say = text::decision_sentence_customer(context.lang, Decision::Replace, kind);
             Some(format!("{title}. {say}"))
         }
         Some(decision) => Some(format!(
@@ -175,7 +183,8 @@ fn done(context: &ReportContext) -> Vec<Block> {
         .iter()
         .filter_map(|corner| {
             if standing::is_replaced(context.sheet, &context.plan, *corner) {
-                Some(text::replaced_customer(context.lang, *corner))
+                let done = repair(context.sheet, *corner);
+                Some(text::repaired_customer(context.lang, *corner, done))
             } else if standing::is_put_back(context.sheet, &context.plan, *corner) {
                 Some(text::put_back_customer(context.lang, *corner))
             } else {

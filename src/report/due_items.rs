@@ -9,13 +9,13 @@ use super::standing::{self, must_not_drive};
 use super::warning_lights;
 use super::why::sets;
 use super::{ReportContext, answers, time};
-use crate::job::JobState;
 use crate::job::ending::{is_watched, retorque_odometer, watched};
 use crate::job::entry::{
     Consent, Due, DueKind, Ending, Event, How, PersonField, Remark, Reply, Scope,
 };
 use crate::job::evidence::{as_recorded, verdict};
 use crate::job::proof::after;
+use crate::job::{JobState, fitted};
 use crate::map::OrderedSet;
 use crate::sorted::Sorted;
 use crate::text::{self, Asking, Customer, Lang, ReportWord};
@@ -163,7 +163,7 @@ fn retorque(context: &ReportContext) -> Vec<Block> {
     };
     vec![
         Block::Sentence(sentence),
-        context.sentence(ReportWord::RetorqueWhy),
+        Block::Sentence(text::retorque_why(context.lang, fitted(context.sheet).fixing).to_owned()),
     ]
 }
 
@@ -180,11 +180,10 @@ pub(super) fn retorque_line(context: &ReportContext) -> Option<String> {
     };
     Some(match due {
         Some(due) => retorque_sentence(context.lang, context.format, context.sheet, due),
-        None if context.corners().iter().any(was_off) => format!(
-            "{}. {}",
-            context.word(ReportWord::RetorqueHead),
-            context.word(ReportWord::RetorqueNoDate)
-        ),
+        None if context.corners().iter().any(was_off) => {
+            let fixing = fitted(context.sheet).fixing;
+            text::retorque_customer(context.lang, fixing, None, None, None)
+        }
         None => return None,
     })
 }
@@ -193,16 +192,14 @@ pub(super) fn retorque_line(context: &ReportContext) -> Option<String> {
 /// then if it was read, and by date.
 pub fn retorque_sentence(lang: Lang, format: Format, sheet: &JobState, due: &Due) -> String {
     let date = plain::date(lang, &due.date);
-    let Some(far) = &due.distance else {
-        return text::retorque_customer_by(lang, &date);
-    };
-    let far = format.typed(far).line();
-    match retorque_odometer(sheet, due) {
-        Some((_, then)) => {
-            text::retorque_customer_at(lang, &far, &format.typed(&then).line(), &date)
-        }
-        None => text::retorque_customer(lang, &far, &date),
-    }
+    let far = due.distance.as_ref().map(|far| format.typed(far).line());
+    let then = due
+        .distance
+        .as_ref()
+        .and_then(|_| retorque_odometer(sheet, due));
+    let then = then.map(|(_, then)| format.typed(&then).line());
+    let fixing = fitted(sheet).fixing;
+    text::retorque_customer(lang, fixing, far.as_deref(), then.as_deref(), Some(&date))
 }
 
 /// The price, and every approval and refusal.

@@ -39,7 +39,8 @@ pub(super) fn reply(context: &ReportContext, reply: &Reply) -> Vec<String> {
             return checks
                 .iter()
                 .map(|(check, answer)| {
-                    let row = context.numerals(text::check(lang, *check));
+                    let row =
+                        context.numerals(text::check(lang, *check, fitted(context.sheet).fixing));
                     format!("{row}: {}", text::answer(lang, *answer))
                 })
                 .collect();
@@ -191,7 +192,7 @@ pub(super) fn entry(context: &ReportContext, what: &Event) -> String {
         }
         Event::Mishap(mishap) => {
             let item = item_name(lang, context.sheet, mishap.item);
-            mishap_words(lang, &item, mishap)
+            mishap_words(lang, &item, mishap, fitted(context.sheet).fixing)
         }
         Event::Interrupted(left) => left_line(lang, left),
         Event::Mended(item) => text::mended(lang, &item_name(lang, context.sheet, *item)),

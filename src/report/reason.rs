@@ -71,9 +71,17 @@ pub fn failed(
         let limit = &length(format, set.limit.value);
         text::reason(lang, ReasonWord::NewPartOver { play, limit })
     });
-    let rough = against.iter().any(|it| *it != Against::Over);
+    let tight = set
+        .filter(|_| against.contains(&Against::Tight))
+        .map(|set| {
+            let play = &length(format, set.mean());
+            let least = &length(format, set.limit.least.unwrap_or(set.limit.value));
+            text::reason(lang, ReasonWord::NewPartTight { play, least })
+        });
+    let rough = |it: &Against| matches!(it, Against::Rough | Against::Noisy);
+    let rough = against.iter().any(rough);
     let rough = rough.then(|| text::reason(lang, ReasonWord::NewPartRough));
-    over.into_iter().chain(rough).collect()
+    over.into_iter().chain(tight).chain(rough).collect()
 }
 
 /// Why reading and limit cannot be compared, in lower case.

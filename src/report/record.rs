@@ -149,7 +149,7 @@ fn extra_line(context: &ReportContext, consent: &Consent, extra: &Extra) -> Stri
     let lang = context.lang;
     let why = extra.reason.map(|mishap| {
         let item = entry_line::item_name(context.lang, context.sheet, mishap.item);
-        let what = text::mishap(context.lang, mishap.kind);
+        let what = text::mishap(context.lang, mishap.kind, context.plan.fitted.fixing);
         text::mishap_line(context.lang, &item, what, &mishap.part, mishap.minutes)
     });
     let amount = consent.amount.as_ref().map(|it| money(context.format, it));

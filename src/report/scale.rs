@@ -5,7 +5,7 @@ use crate::drawing::Drawing;
 use crate::drawing::strip::{Limit, Row, Strip, Tick, ticks};
 use crate::job::judge::Measured;
 use crate::text::{self, Lang};
-use crate::trade::play::Conformity;
+use crate::trade::play::{self, Conformity};
 use crate::units::{Format, Length, LengthUnit, Shown, System, Unit};
 
 /// A play in mm or in, fine enough for the mean of three rounds.
@@ -76,12 +76,22 @@ fn scale_in(
     // A limit of another way is no measure of these readings, so that it is not drawn beside them.
     let compared = |set: &Measured| !matches!(set.conformity, Conformity::NoComparison(_));
     let compared = sets.iter().all(|(_, set)| compared(set));
-    let limit = context(last.limit.value);
+    let limits = match compared {
+        true => limits(lang, &last.limit, |value| recorded_limit(format, value)),
+        false => Vec::new(),
+    };
+    let lines: Vec<Limit<'_>> = limits
+        .iter()
+        .map(|(value, name)| Limit {
+            at: context(*value),
+            name,
+        })
+        .collect();
     let ends = bands.iter().flat_map(|(low, high)| [*low, *high]);
     let all = || {
         ends.clone()
             .chain(rounds.iter().flatten().copied())
-            .chain(compared.then_some(limit))
+            .chain(lines.iter().map(|limit| limit.at))
     };
     let places = ticks(0.0, all().fold(0.0, f64::max));
     // Nothing is nothing in any unit, and a short numeral has room at the end of the line.
@@ -96,18 +106,26 @@ fn scale_in(
         .zip(&labels)
         .map(|(at, label)| Tick { at: *at, label })
         .collect();
-    let value = recorded_limit(format, last.limit.value);
-    let name = text::limit_name(lang, &value, last.limit.source);
     let strip = Strip {
         ticks: &marks,
         unit: unit.symbol(),
-        limit: compared.then_some(Limit {
-            at: limit,
-            name: &name,
-        }),
+        limits: &lines,
         rows: &rows,
     };
     Some(strip.drawing())
+}
+
+/// The ends of a limit with their names, the upper first; of most limits there is no lower one.
+pub(super) fn limits(
+    lang: Lang,
+    limit: &play::Limit,
+    say: impl Fn(Length) -> String,
+) -> Vec<(Length, String)> {
+    let most = text::limit_name(lang, &say(limit.value), limit.source);
+    let least = limit
+        .least
+        .map(|least| (least, text::least_name(lang, &say(least))));
+    [(limit.value, most)].into_iter().chain(least).collect()
 }
 
 /// The mean less and plus the expanded uncertainty; a play is never below nothing.
@@ -199,7 +217,7 @@ mod tests {
     #[test]
     fn a_new_part_that_fails_says_why_and_what_is_checked_first() {
         use crate::report::reason::failed;
-        use crate::trade::play::Against::{Noisy, Over, Rough};
+        use crate::trade::play::Against::{Noisy, Over, Rough, Tight};
         let new = measured([6.0, 6.0, 6.0]);
         let say = |against: &[_]| failed(Lang::English, METRIC.other(), against, Some(&new));
         let [over] = say(&[Over]).try_into().unwrap();
@@ -210,8 +228,25 @@ mod tests {
             let [rough] = say(against).try_into().unwrap();
             assert!(rough.contains("rough or is noisy") && rough.contains("hub bolts"));
         }
+        let [tight] = say(&[Tight]).try_into().unwrap();
+        assert!(tight.contains("set too tight") && !tight.contains("rough"));
         assert_eq!(say(&[Over, Rough]).len(), 2);
         assert_eq!(say(&[]).len(), 0);
+    }
+
+    #[test]
+    fn a_window_is_drawn_with_both_of_its_ends() {
+        let mut set = measured([2.0, 2.5, 2.3]);
+        let least = Dial::THOU.graduation();
+        set.limit = set.limit.with_least(Some(least));
+        let drawn = scale(Lang::English, METRIC.other(), &[("After", &set)]).unwrap();
+        let svg = drawn.to_svg("Play");
+        for name in ["limit 0,0040\u{a0}in (default)", "least 0,0010\u{a0}in"] {
+            assert!(svg.contains(name), "{name} is missing");
+        }
+        set.limit.least = None;
+        let drawn = scale(Lang::English, METRIC.other(), &[("After", &set)]).unwrap();
+        assert!(!drawn.to_svg("Play").contains("least"));
     }
 
     #[test]

@@ -5,12 +5,12 @@ use super::warning_lights;
 use crate::job::conflict::is_contested;
 use crate::job::entry::{Consent, Due, DueKind, Ending, Event, Reply};
 use crate::job::proof::after;
-use crate::job::{JobState, Key, plan};
+use crate::job::{JobState, Key, Repair, plan, repair};
 use crate::text::Now;
 use crate::trade::answer::Answer;
 use crate::trade::play::{After, Decision};
 use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Course, Item, ItemKind, ItemState, Plan, Step, StepKey};
+use crate::trade::wheel_end::{Choice, Course, Item, ItemKind, ItemState, Plan, Step, StepKey};
 
 /// Whether the vehicle must not be driven: a STOP that stands, work left open, something loose,
 /// a new part that does not pass, a brake pedal that is not firm, or a brake warning light that is
@@ -55,10 +55,25 @@ pub(super) fn now(sheet: &JobState, plan: &Plan) -> Now {
     match ending(sheet) {
         Some(Ending::Declined) => declined(sheet),
         Some(Ending::NotSafeHere) => Now::NotSafeHere,
-        _ if replaced && missing(sheet, plan).is_empty() => Now::ReplacedSafe,
-        _ if replaced => Now::ReplacedOpen,
+        _ if replaced => repaired(sheet, plan),
         Some(Ending::NothingWrong) => nothing_wrong(sheet),
         _ => Now::Open,
+    }
+}
+
+/// What is true of a car that is repaired.
+fn repaired(sheet: &JobState, plan: &Plan) -> Now {
+    let as_it_was = Repair::Set(Some(Choice::RenewedNone));
+    let mut done = sheet
+        .corners()
+        .iter()
+        .filter(|c| is_replaced(sheet, plan, **c));
+    let adjusted = done.all(|corner| repair(sheet, *corner) == as_it_was);
+    match (adjusted, missing(sheet, plan).is_empty()) {
+        (false, true) => Now::ReplacedSafe,
+        (false, false) => Now::ReplacedOpen,
+        (true, true) => Now::AdjustedSafe,
+        (true, false) => Now::AdjustedOpen,
     }
 }
 

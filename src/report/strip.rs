@@ -3,7 +3,7 @@
 use super::ReportContext;
 use super::block::{Block, Size};
 use super::plain::{self, unit};
-use super::scale::band;
+use super::scale::{band, limits};
 use crate::drawing::strip::{self, Row, Strip, Tick};
 use crate::job::judge::Measured;
 use crate::text::{self, ReportWord};
@@ -37,12 +37,12 @@ pub(super) fn strip(context: &ReportContext, sets: &[Set]) -> Block {
             band: Some(band(set.measured, unit)),
         })
         .collect();
-    let limit = limit_of(context, sets);
+    let limits = limits_of(context, sets);
     let ends = rows.iter().flat_map(|row| {
         let band = row.band.map_or(vec![], |(low, high)| vec![low, high]);
         row.rounds.iter().copied().chain(band)
     });
-    let ends: Vec<f64> = ends.chain(limit.as_ref().map(|(l, _)| at(*l))).collect();
+    let ends: Vec<f64> = ends.chain(limits.iter().map(|(l, _)| at(*l))).collect();
     let lowest = ends.iter().copied().fold(0.0, f64::min);
     let highest = ends.iter().copied().fold(0.0, f64::max);
     let places = strip::ticks(lowest, highest);
@@ -52,46 +52,46 @@ pub(super) fn strip(context: &ReportContext, sets: &[Set]) -> Block {
         .zip(&labels)
         .map(|(at, label)| Tick { at: *at, label })
         .collect();
+    let lines: Vec<strip::Limit> = limits
+        .iter()
+        .map(|(value, name)| strip::Limit {
+            at: at(*value),
+            name,
+        })
+        .collect();
     let drawing = Strip {
         ticks: &ticks,
         unit: unit.symbol(),
-        limit: limit.as_ref().map(|(value, name)| strip::Limit {
-            at: at(*value),
-            name,
-        }),
+        limits: &lines,
         rows: &rows,
     };
     Block::Drawing {
         size: Size::Wide,
-        svg: drawing
-            .drawing()
-            .to_svg(&alt(context, sets, limit.as_ref())),
+        svg: drawing.drawing().to_svg(&alt(context, sets, &limits)),
     }
 }
 
-/// The limit's value and name; none if a set may not be compared with it.
-fn limit_of(context: &ReportContext, sets: &[Set]) -> Option<(Length, String)> {
+/// The limit's value and name, of a window both ends; none if a set may not be compared with it.
+fn limits_of(context: &ReportContext, sets: &[Set]) -> Vec<(Length, String)> {
     let compared = |set: &Set| !matches!(set.measured.conformity, Conformity::NoComparison(_));
-    if !sets.iter().all(compared) {
-        return None;
-    }
-    let limit = sets.first()?.measured.limit;
-    let value = plain::short(context.format, limit.value);
-    Some((
-        limit.value,
-        text::limit_name(context.lang, &value, limit.source),
-    ))
+    let first = sets.first().filter(|_| sets.iter().all(compared));
+    first.map_or_else(Vec::new, |set| {
+        limits(context.lang, &set.measured.limit, |value| {
+            plain::short(context.format, value)
+        })
+    })
 }
 
-fn alt(context: &ReportContext, sets: &[Set], limit: Option<&(Length, String)>) -> String {
+fn alt(context: &ReportContext, sets: &[Set], limits: &[(Length, String)]) -> String {
     let rows: Vec<String> = sets
         .iter()
         .map(|set| format!("{} {}", set.label, mean(context, set.measured)))
         .collect();
-    let limit = limit.map_or_else(
-        || context.word(ReportWord::NotComparedSay),
-        |(_, name)| name.clone(),
-    );
+    let names: Vec<&str> = limits.iter().map(|(_, name)| name.as_str()).collect();
+    let limit = match limits {
+        [] => context.word(ReportWord::NotComparedSay),
+        _ => names.join(", "),
+    };
     text::strip_alt(context.lang, &rows.join(", "), &limit)
 }
 

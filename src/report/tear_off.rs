@@ -47,7 +47,7 @@ fn rows(context: &ReportContext) -> Vec<(String, String)> {
             corners.collect::<Vec<_>>().join(", "),
         ),
         (
-            paper(context.lang, Paper::LugNuts),
+            text::spec_item(context.lang, SpecItem::LugNuts, context.plan.fitted.fixing).to_owned(),
             nuts.unwrap_or_default(),
         ),
         (

@@ -277,9 +277,10 @@ pub fn drawing(lang: Lang, format: Format, of: &Measurement, found: &RotorFound)
     Strip {
         ticks: &ticks,
         unit: unit.symbol(),
-        limit: limit
+        limits: limit
             .as_ref()
-            .map(|(at, name)| strip::Limit { at: *at, name }),
+            .map(|(at, name)| strip::Limit { at: *at, name })
+            .as_slice(),
         rows: &rows,
     }
     .drawing()

@@ -258,6 +258,10 @@ fn limit(context: &ReportContext, of: &Measured) -> Block {
         return Block::Small(house_limit(context, &of.limit, of.apart.is_some()));
     };
     let value = plain::length(context.format, of.limit.value);
+    let value = match of.limit.least {
+        Some(least) => text::window(context.lang, &plain::length(context.format, least), &value),
+        None => value,
+    };
     Block::Small(text::limit_customer(
         context.lang,
         &value,

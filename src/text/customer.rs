@@ -22,6 +22,10 @@ pub enum Now {
     ReplacedSafe,
     /// Replaced, and one of these is missing.
     ReplacedOpen,
+    /// Opened and set with all its old rollers; otherwise as replaced.
+    AdjustedSafe,
+    /// The same, and something is missing.
+    AdjustedOpen,
     /// Inspected, and nothing was found.
     NothingFound,
     /// Inspected, nothing found at the bearing, and a warning light is on.
@@ -50,6 +54,8 @@ impl Now {
         Self::BrakeWarningLight,
         Self::ReplacedSafe,
         Self::ReplacedOpen,
+        Self::AdjustedSafe,
+        Self::AdjustedOpen,
         Self::NothingFound,
         Self::WarningLightOn,
         Self::Watch,
@@ -59,6 +65,11 @@ impl Now {
         Self::Incomplete,
         Self::Open,
     ];
+
+    /// Whether it is repaired and something is missing to call it safe.
+    pub const fn is_not_released(self) -> bool {
+        matches!(self, Self::ReplacedOpen | Self::AdjustedOpen)
+    }
 
     /// Whether the car must not be driven.
     pub const fn forbids_driving(self) -> bool {
@@ -96,7 +107,7 @@ templates! {
         IfDeclined => "Inspection and reassembly, if you decline",
         NothingToPay => "Nothing to pay.",
         NotDueYet => "The work is not finished. No payment for it is due yet.",
-        NewHubMoves(play: &'a str) => format!("The new hub moves {play}."),
+        NewHubMoves(play: &'a str) => format!("After the repair the hub moves {play}."),
         PlayNotTheReason(play: &'a str) =>
             format!("Movement was not the reason: the hub moved {play}."),
         PlayNotCompared(play: &'a str) =>
@@ -110,7 +121,7 @@ templates! {
         MissingEnd => "the job has not been closed as finished",
         MissingProof => "the checks of the new part are not complete",
         MissingPedal => "the brake pedal is not recorded as firm",
-        MissingNuts => "lug nuts were found loose and not recorded as tight since",
+        MissingNuts => "lugs of the wheel were found loose and not recorded as tight since",
         MissingWarningLights => "the warning lights are not recorded as checked after the repair",
         MissingLit(warning_light: Choice) => format!("{} is on", en::customer::warning_light_name(warning_light)),
         MissingRoad => "no road test after the repair is recorded",
@@ -122,8 +133,6 @@ templates! {
         NotProved =>
             "The repair is not proved. The cause must be found and the wheel bearing checked again before the car is driven.",
         AskBeforeDriving => "Ask us before you drive this car.",
-        CornerReplaced => "wheel bearing replaced",
-        CornerFails => "replaced, but the new part fails its check",
         CornerNothing => "no fault found",
         CornerOpen => "no decision yet",
         WrenchOverdue(due: &'a str) => format!("wrench overdue: {due}"),

@@ -136,8 +136,8 @@ sentences! {
         KeepPart => "Save the part",
         ShopTitle => "Shop",
         ShopNothing => "Nothing is due, nothing waits.",
-        ShopOverdue => "Lug nuts overdue",
-        ShopDue => "Lug nuts to check",
+        ShopOverdue => "Lug torque overdue",
+        ShopDue => "Lug torque to check",
         ShopDeclined => "STOP declined",
         ShopUnfinished => "Left unfinished",
         ShopRecheck => "To be checked again",
@@ -163,7 +163,7 @@ phrases! {
     of_asked(n: usize, asked: usize) => "{n} of {asked}",
     share_between(low: &str, high: &str) => "{low} to {high}",
     retorque_message(plate: &str, date: &str) =>
-        "A wheel was off your car {plate}. The lug-nut torque must be checked by {date}. What time works for you?",
+        "A wheel was off your car {plate}. The lug torque must be checked by {date}. What time works for you?",
     above_agreed(agreed: &str) =>
         "The customer approved {agreed}. More needs another approval first.",
     times(quantity: &str, each: &str) => "{quantity} × {each}",

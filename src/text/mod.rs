@@ -44,6 +44,7 @@ pub use self::{
     vehicle::*, verified::*,
 };
 
+use crate::job::Repair;
 use crate::job::angled::{AngleBy, AngleGauge};
 use crate::job::backdate::Ago;
 use crate::job::caption::CaptionWord;
@@ -206,9 +207,9 @@ spoken! {
     /// The name of a phase.
     words::phase(phase: Phase) -> &'static str;
     /// A row of a list: a statement that is right when it is answered with yes.
-    checks::check(check: Check) -> &'static str;
+    checks::check(check: Check, fixing: Fixing) -> &'static str;
     /// What to do now, where an answer holds something.
-    follows::follows(step: Step, given: Given) -> &'static str;
+    follows::follows(key: StepKey, given: Given, build: Build) -> &'static str;
     /// A caution that only some jobs need.
     follows::caution(of: Caution) -> &'static str;
     /// The heading over that.
@@ -242,7 +243,7 @@ spoken! {
     /// How far an item is from being back.
     words::hold_state(hold: ItemState) -> &'static str;
     /// What went wrong with a fastener, as a key label.
-    mishap::mishap(kind: MishapKind) -> &'static str;
+    mishap::mishap(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// What is done about it now; of a part, or of a fastener.
     mishap::fix_now(kind: MishapKind, part: bool) -> &'static str;
     /// Why work stops in the middle.
@@ -252,9 +253,9 @@ spoken! {
     /// What is safe while the car is left as it stands.
     mishap::leaving(leaving: Leaving) -> &'static str;
     /// What to do about it.
-    mishap::mishap_say(kind: MishapKind) -> &'static str;
+    mishap::mishap_say(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// The part that commonly mends it.
-    mishap::mishap_part(kind: MishapKind) -> &'static str;
+    mishap::mishap_part(kind: MishapKind, fixing: Fixing) -> &'static str;
     /// What is noted of a step in one tap.
     mishap::remark(remark: Remark) -> &'static str;
     /// A mishap in one line.
@@ -328,7 +329,7 @@ spoken! {
     /// A decision as its one word in capitals.
     decide::decision(decision: Decision) -> &'static str;
     /// A decision in the customer's words.
-    decide::decision_sentence_customer(decision: Decision) -> &'static str;
+    decide::decision_sentence_customer(decision: Decision, kind: Kind) -> &'static str;
     /// A decision in one line for the technician: what to do now.
     decide::decision_next(decision: Decision) -> &'static str;
     /// What can happen when the customer says no.
@@ -506,8 +507,15 @@ spoken! {
     customer::against(against: play::Against) -> &'static str;
     /// A day in words, the month counted from 1.
     customer::day(year: i32, month: u32, day: u32) -> String;
-    /// What was replaced, in the customer's words.
-    report::replaced_customer(corner: Corner) -> String;
+    /// The torque of the wheel's fasteners is checked again: by what, in the customer's words.
+    report::retorque_customer(fixing: Fixing, distance: Option<&str>, odometer: Option<&str>, date: Option<&str>) -> String;
+    /// Why it is.
+    report::retorque_why(fixing: Fixing) -> &'static str;
+    /// What was replaced or set, in the customer's words.
+    report::repaired_customer(corner: Corner, repair: Repair) -> String;
+    /// The same in a few words, and of a bearing that fails its check after it.
+    customer::corner_repaired(repair: Repair) -> &'static str;
+    customer::corner_fails(repair: Repair) -> &'static str;
     /// What was looked at and put back, in the customer's words.
     report::put_back_customer(corner: Corner) -> String;
     /// What the customer must do about a corner to watch.
@@ -558,6 +566,8 @@ spoken! {
     measure::limit_source(source: LimitSource) -> &'static str;
     /// A limit's short name beside its line.
     measure::limit_name(value: &str, source: LimitSource) -> String;
+    /// The same of the lower end of a window.
+    measure::least_name(value: &str) -> String;
     /// Why a round gives no play.
     measure::round_error(error: RoundError) -> &'static str;
     /// What a verdict rests on.

@@ -33,7 +33,6 @@ templates! {
             format!("Another phone with Hubslate reads these {of} codes, one after the other: specs, readings, decision and what is due, no name."),
         TooMuch => "This job is too long for a code. Ask us for its file.",
         CodeOf { nth: usize, of: usize } => format!("{nth} of {of}"),
-        LugNuts => "Lug nuts",
         Rounds { plays: &'a str, way: &'a str } => format!("{plays} ({way})"),
         Agreed => "Repair approved",
         Declined => "Repair declined",

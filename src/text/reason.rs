@@ -38,8 +38,8 @@ templates! {
         Tilts => "The wheel visibly leans.",
         Seen => "The wheel visibly moves when it is rocked.",
         NutFoundSlack => "The nut that holds the hub was found slack or not locked.",
-        LugNutsLoose => "Lug nuts were found loose or missing.",
-        SomethingCracked => "A flange, a knuckle or a stud is cracked.",
+        LugNutsLoose => "Lugs were found loose or missing.",
+        SomethingCracked => "A flange, a knuckle, a stud or a bolt is cracked.",
         RoadPointsHere =>
             "The noise rises with road speed and with load on this side: the road test points here.",
         RoadPointsElsewhere => "The road test points to something other than this bearing.",
@@ -53,6 +53,8 @@ templates! {
             format!("The reading and the limit are not compared: {why}."),
         NewPartOver { play: &'a str, limit: &'a str } =>
             format!("The new part measures {play}, over the limit of {limit}. Check nut torque, hub bolts and seat, then the part."),
+        NewPartTight { play: &'a str, least: &'a str } =>
+            format!("After the repair it measures {play}, under the least of {least}: set too tight, it runs hot. Open it and set it again."),
         NewPartRough =>
             "The new part runs rough or is noisy. Check nut torque, hub bolts and seat, then the part.",
         BrakeFault => "The hub has caused a brake fault.",

@@ -16,9 +16,6 @@ sentences! {
         YouDeclinedSay => "We advised this work, and you declined it.",
         WhatCanHappen => "What can happen",
         YouMustDo => "What to do",
-        RetorqueHead => "Have the lug-nut torque checked",
-        RetorqueWhy =>
-            "A wheel that has been off can settle and its lug nuts lose clamp. Loose lug nuts can let a wheel come off.",
         StopFor => "Stop the car in a safe place and call us if",
         StopForNoise => "it knocks, grinds or hums more than before",
         StopForWobble => "the wheel or the steering wobbles",
@@ -108,7 +105,6 @@ sentences! {
         NotDecided => "No decision was recorded.",
         TowIt => "Have it towed, or leave it where it stands.",
         TookCharge => "Who took charge of the car",
-        RetorqueNoDate => "No date was set for it. Ask for one.",
         Date => "Date",
         Step => "Step",
         Answer => "Answer",
@@ -170,10 +166,6 @@ phrases! {
         "The manufacturer's limit is for another method. Default limit {limit} used (common practice, no source).",
     house_limit_used(limit: &str) =>
         "No manufacturer limit found. Default limit {limit} used (common practice, no source).",
-    retorque_customer(distance: &str, date: &str) =>
-        "Have the lug-nut torque checked after {distance}, no later than {date}.",
-    retorque_customer_at(distance: &str, odometer: &str, date: &str) =>
-        "Have the lug-nut torque checked after {distance}, when the odometer shows {odometer}, no later than {date}.",
     due_at(what: &str, odometer: &str) => "{what} (at {odometer})",
     declined_customer(what: &str, amount: &str, date: &str) =>
         "{what} for {amount}: you declined it on {date}.",
@@ -182,6 +174,5 @@ phrases! {
     digest_line(digest: &str) => "Made from the entries with digest {digest}",
     uncertainty_k(k: &str) => "Expanded uncertainty, k = {k}",
     declined_customer_open(what: &str, date: &str) => "{what}: you declined it on {date}.",
-    retorque_customer_by(date: &str) => "Have the lug-nut torque checked no later than {date}.",
     strip_alt(rows: &str, limit: &str) => "Play on a scale. {rows}. {limit}",
 }

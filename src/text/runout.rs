@@ -7,15 +7,15 @@ sentences! {
     pub enum FaceWord, face {
         Title => "Runout",
         Say =>
-            "Base on the knuckle, tip square on the face, dial at zero at stud 1. Turn the hub by hand in the order of the studs.",
+            "Base on the knuckle, tip square on the face, dial at zero at lug 1. Turn the hub by hand in the order of the lugs.",
         Caution =>
             "On its jack stand, engine off, fingers clear of the caliper while it turns. Service information takes precedence.",
         Surface => "What turns under the tip?",
         Places => "How many places?",
         Angles => "Where are the places?",
-        AngleSay => "Degrees from stud 1, in the order of the studs.",
+        AngleSay => "Degrees from lug 1, in the order of the lugs.",
         AngleKeep => "Read the needle here",
-        Stud => "Hole 1 of the rotor sits on stud",
+        Stud => "Hole 1 of the rotor sits on lug",
         Cleaned => "Both faces cleaned to bare metal?",
         Start => "Start reading",
         TurnTo => "Turn to this place, let the needle rest, read.",
@@ -49,10 +49,10 @@ sentences! {
         NoHighSpot => "Where it is high is not known.",
         Closure => "Place 1 read again, off by",
         NotClosed => "not read again",
-        Positions => "The rotor on each stud",
+        Positions => "The rotor on each lug",
         Radius => "Tip's distance from the axle's center",
         RadiusSay =>
-            "With it for hub face and rotor, the best stud is found without turning the rotor. May stay empty.",
+            "With it for hub face and rotor, the best lug is found without turning the rotor. May stay empty.",
         TipTitle => "The tip was tilted",
         TipSay =>
             "Degrees off square, plunger or lever. A tilted tip shows too much: the play is the reading times the cosine.",
@@ -69,12 +69,12 @@ sentences! {
         Expected => "Wobble to expect",
         Now => "it sits here now",
         Best => "best",
-        StudsUnknown => "How many studs the wheel has is not known.",
+        StudsUnknown => "How many lugs the wheel has is not known.",
         Next => "Next",
         Common => "The order of the next steps is common practice, no source.",
         Readings => "Readings",
         Probability => "Probability that it is within the limit",
-        Zero => "Dial to zero at stud 1.",
+        Zero => "Dial to zero at lug 1.",
         ZeroedHere => "Save 0: zeroed here",
         Last => "Last",
     }
@@ -85,9 +85,9 @@ phrases! {
         "About {play} at: {place}, if it rocks about the bearing's center. An aid, never compared with a limit.",
     tip_radius(place: &str, radius: &str) => "{place}: {radius} from the axle's center",
     place_of(place: u8, places: u8, angle: &str) =>
-        "Place {place} of {places}, {angle} on from stud 1",
+        "Place {place} of {places}, {angle} on from lug 1",
     place_where(place: u8, places: u8) => "Place {place} of {places}: at which angle?",
     from_to(low: &str, high: &str) => "{low} to {high}",
     with_interval(value: &str, low: &str, high: &str) => "{value} (95\u{a0}% from {low} to {high})",
-    hole_on_stud(stud: u8) => "Hole 1 on stud {stud}",
+    hole_on_stud(stud: u8) => "Hole 1 on lug {stud}",
 }

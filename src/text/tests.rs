@@ -21,7 +21,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         lang,
         phase(Phase),
         caution(Caution),
-        check(Check),
         sign(Sign),
         pick(Choice),
         because(NotDoneReason),
@@ -45,7 +44,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         nut_lock(NutLock),
         pressing(Pressing),
         decision(Decision),
-        decision_sentence_customer(Decision),
         decision_next(Decision),
         declined_consequence(Decision),
         now(Now),
@@ -73,9 +71,6 @@ fn fixed(lang: Lang) -> Vec<Found> {
         place(Place),
         rig(Rig),
         condition(Condition),
-        mishap(MishapKind),
-        mishap_say(MishapKind),
-        mishap_part(MishapKind),
         remark(Remark),
         interruption(Interruption),
         standing(Standing),
@@ -103,6 +98,12 @@ fn fixed(lang: Lang) -> Vec<Found> {
         saved(Saved),
         caption_word(CaptionWord),
     );
+    for kind in [Kind::BoltedDriven, Kind::Tapered] {
+        for value in Decision::ALL {
+            let say = decision_sentence_customer(lang, *value, kind).to_owned();
+            found.push(Found(format!("{value:?} at {kind:?}"), say));
+        }
+    }
     for value in crate::trade::runout::Form::ALL {
         found.push(Found(
             format!("{value:?}"),
@@ -112,6 +113,14 @@ fn fixed(lang: Lang) -> Vec<Found> {
     for fixing in Fixing::ALL {
         let (nuts, bolts) = (group(lang, ItemKind::LugNuts, Fixing::Nuts), Fixing::Bolts);
         assert_ne!(nuts, group(lang, ItemKind::LugNuts, bolts));
+        for value in MishapKind::ALL {
+            for say in [mishap, mishap_say, mishap_part] {
+                found.push(Found(
+                    format!("{value:?}"),
+                    say(lang, *value, *fixing).to_owned(),
+                ));
+            }
+        }
         for value in ItemKind::ALL {
             let text = group(lang, *value, *fixing).to_owned();
             found.push(Found(format!("{value:?}"), text));
@@ -121,12 +130,16 @@ fn fixed(lang: Lang) -> Vec<Found> {
             found.push(Found(format!("{value:?}"), text));
         }
     }
-    for value in Check::ALL {
-        let row = Given::Row(*value, Answer::No);
-        found.push(Found(
-            format!("no to {value:?}"),
-            follows(lang, Step::Clear, row).to_owned(),
-        ));
+    for fixing in Fixing::ALL {
+        let mut build = common(NutPosition::AirBrakeHeld);
+        build.fitted.fixing = *fixing;
+        for value in Check::ALL {
+            let row = Given::Row(*value, Answer::No);
+            let no = follows(lang, StepKey::once(Step::Clear), row, build).to_owned();
+            found.push(Found(format!("no to {value:?}"), no));
+            let said = check(lang, *value, *fixing).to_owned();
+            found.push(Found(format!("{value:?}"), said));
+        }
     }
     for hold in HoldPoint::ALL {
         let (title, sentence) = hold_point(lang, *hold);
@@ -495,7 +508,7 @@ fn cautions_stand_on_the_step_they_belong_to() {
 #[test]
 fn stop_says_plainly_what_can_happen() {
     for text in [
-        decision_sentence_customer(Lang::English, Decision::Stop),
+        decision_sentence_customer(Lang::English, Decision::Stop, Kind::BoltedDriven),
         declined_consequence(Lang::English, Decision::Stop),
     ] {
         for word in ["steering", "wheel can come off", "hurt", "drive"] {

@@ -9,7 +9,7 @@ sentences! {
         Say =>
             "Rotor clean on both sides. Measure at the runout places, as far from the edge as the manufacturer says; about 13 mm (1/2 in) is common practice.",
         Micrometer => "What is the micrometer's step?",
-        Zero => "Check the micrometer's zero. Then measure at stud 1.",
+        Zero => "Check the micrometer's zero. Then measure at lug 1.",
         Measure => "Turn to this place, close by the ratchet, read.",
         Again => "Measure it again",
         Another => "Another measurement",

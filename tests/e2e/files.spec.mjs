@@ -141,7 +141,7 @@ test("what is due leaves as a calendar file", async ({ app }) => {
   expect(download.suggestedFilename()).toMatch(/^hubslate-job-\d{4}-\d\d-\d\d-KLM4821\.ics$/);
   const text = readFileSync(await download.path(), "utf8");
   expect(text).toContain("DTSTART;VALUE=DATE:20260222\r\n");
-  expect(text).toContain("SUMMARY:Re-torque the lug nuts KLM 4821 (at 81254\u00a0mi)\r\n");
+  expect(text).toContain("SUMMARY:Re-torque the lugs KLM 4821 (at 81254\u00a0mi)\r\n");
   const unfolded = text.replaceAll("\r\n ", "");
   expect(unfolded).toMatch(/DESCRIPTION:[^\r]* when the odometer shows 81254\u00a0mi\\, no later than Feb 22\\, 2026/);
   expect(text).not.toContain("Quill");

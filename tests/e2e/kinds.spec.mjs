@@ -44,6 +44,7 @@ const ANSWERS = {
   "Base on the axle": "It does not move",
   "Slot for the cotter": "A slot is in line",
   "Wash and look": (quick) => quick.all(),
+  "Which rollers are new": "Outer only",
   "Knuckle bore": (quick) => quick.all(),
   "Photo: encoder side": (quick) => quick.notDone("No time"),
   "Encoder to the sensor": "It faces the sensor",

@@ -22,7 +22,7 @@ class Bench extends Quick {
 
   async setUp(surface, stud) {
     await this.key(surface).tap();
-    await this.main.getByRole("group", { name: "Hole 1 of the rotor sits on stud" })
+    await this.main.getByRole("group", { name: "Hole 1 of the rotor sits on lug" })
       .getByRole("button", { name: stud, exact: true }).tap();
     await this.main.getByRole("group", { name: "Both faces cleaned" }).getByRole("button", { name: "Yes" }).tap();
     await this.key("Start reading").tap();
@@ -65,7 +65,7 @@ async function start(context, url) {
   return page;
 }
 
-test("a rotor read in two positions shows its high spot and its best stud, and a kill loses nothing", async ({ host }) => {
+test("a rotor read in two positions shows its high spot and its best lug, and a kill loses nothing", async ({ host }) => {
   test.setTimeout(150_000);
   const profile = await Profile.make();
   try {
@@ -84,18 +84,18 @@ test("a rotor read in two positions shows its high spot and its best stud, and a
     bench = new Bench(page);
     await bench.read(WOBBLE.slice(5), 6);
     await bench.says(/^Runout .* \(95.% from .* to .*\), a wobble, high on one side: no limit looked up\.$/);
-    await bench.says(/^High 90° on from stud 1 \(± \d+°\), between studs 2 and 3\.$/);
+    await bench.says(/^High 90° on from lug 1 \(± \d+°\), between lugs 2 and 3\.$/);
     await bench.says("Look up the manufacturer's limit.");
     await expect(bench.main.getByRole("img", { name: /^Readings around the face/ })).toBeVisible();
 
     await bench.key("Another run").tap();
     await bench.setUp("Rotor on the hub", "3");
     await bench.read(LOWER);
-    await bench.says("The rotor on each stud");
-    const positions = bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on stud/ });
+    await bench.says("The rotor on each lug");
+    const positions = bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on lug/ });
     await expect(positions).toHaveCount(5);
     await expect(positions.first()).toContainText("best");
-    await expect(positions.filter({ hasText: "Hole 1 on stud 3" })).toContainText("it sits here now");
+    await expect(positions.filter({ hasText: "Hole 1 on lug 3" })).toContainText("it sits here now");
     expect(await serious(page)).toEqual([]);
 
     await page.reload();
@@ -144,12 +144,12 @@ test("a limit is typed with its source, a place is skipped, another is left out"
 
   const place = bench.main.getByRole("button", { name: /^Place 3,/ });
   await place.tap();
-  await bench.key("Stud hole").tap();
-  await expect(place).toContainText("Stud hole");
+  await bench.key("Bolt hole").tap();
+  await expect(place).toContainText("Bolt hole");
   await expect(bench.main.getByRole("button", { name: /^Place 7,/ })).toContainText("skipped");
   const report = await bench.report();
   await expect(report.getByRole("heading", { name: "Runout" })).toBeVisible();
-  await expect(report.getByRole("row").filter({ hasText: "Stud hole" })).toHaveCount(1);
+  await expect(report.getByRole("row").filter({ hasText: "Bolt hole" })).toHaveCount(1);
 });
 
 test("places stand at typed angles, and two places never at one", async ({ app }) => {
@@ -173,7 +173,7 @@ test("places stand at typed angles, and two places never at one", async ({ app }
   for (let digit = 0; digit < 3; digit += 1) await bench.main.locator(".pad__key").last().tap();
   await bench.type("47.5");
   await bench.key("Read the needle here").tap();
-  await expect(bench.main.getByRole("heading", { name: "Place 2 of 5, 47.5° on from stud 1" })).toBeVisible();
+  await expect(bench.main.getByRole("heading", { name: "Place 2 of 5, 47.5° on from lug 1" })).toBeVisible();
   await bench.read(["+"], 2, 5);
   for (const [place, angle] of [[3, "140"], [4, "210"], [5, "290"]]) {
     await expect(asked(place)).toBeVisible();
@@ -231,7 +231,7 @@ test("a rotor is measured at the places of its run-out, a reload loses nothing, 
     await bench.key("Start reading").tap();
     // 22.020 mm and 0.010 mm times the cosine of each angle.
     await measures(bench, 1, 6, "22.030");
-    await expect(bench.main.getByRole("heading", { name: "Place 2 of 6, 47.5° on from stud 1" })).toBeVisible();
+    await expect(bench.main.getByRole("heading", { name: "Place 2 of 6, 47.5° on from lug 1" })).toBeVisible();
     await bench.type("22.02");
     await bench.says(/^From the first place: /);
     await page.reload();
@@ -290,7 +290,7 @@ test("a hub's face and the rotor on it tell every stud where both distances are 
     if (surface === "Hub face") await bench.key("Another run").tap();
   }
   await bench.says(/^Computed from the hub's face, scaled to the rotor's distance/);
-  await expect(bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on stud/ })).toHaveCount(5);
+  await expect(bench.main.getByRole("listitem").filter({ hasText: /^Hole 1 on lug/ })).toHaveCount(5);
 });
 
 /** Reads a rotor that was cleaned, at so many places, against a limit of 0.05 mm. */

@@ -43,7 +43,7 @@ test("the shop lists what is due, what was declined and what is not paid", async
   await shop.take(samples.map((name) => file(`${name}.json`, sampleText(name))));
   await shop.show();
 
-  const overdue = shop.list(/^Lug nuts overdue/);
+  const overdue = shop.list(/^Lug torque overdue/);
   const plate = person("replaced-hub", "plate");
   const row = overdue.getByRole("listitem").filter({ hasText: plate });
   await expect(row).toBeVisible();

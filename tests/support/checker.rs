@@ -277,7 +277,7 @@ impl<'a> Job<'a> {
         };
         let nut = match self.plan.kind {
             Kind::BoltedDriven | Kind::Pressed => Some(It::AxleNut),
-            Kind::SpindleHub | Kind::Tapered => Some(It::SpindleNut),
+            Kind::SpindleHub | Kind::PressedFree | Kind::Tapered => Some(It::SpindleNut),
             Kind::BoltedFree => None,
         };
         let behind = matches!(
@@ -318,7 +318,7 @@ impl<'a> Job<'a> {
                 format!("{} before the bearing", self.name(at))
             })?;
         }
-        if self.plan.kind == Kind::Pressed && moves_hub && to == ItemState::Done {
+        if self.plan.kind.is_pressed() && moves_hub && to == ItemState::Done {
             check(on(It::Bearing) && on(It::SnapRing), || {
                 format!("{} without bearing and ring", self.name(at))
             })?;
@@ -465,7 +465,7 @@ impl<'a> Job<'a> {
     }
 
     fn pressed(&self) -> Holds {
-        if self.plan.kind != Kind::Pressed || !self.replaces() {
+        if !self.plan.kind.is_pressed() || !self.replaces() {
             return Ok(());
         }
         let one = |step| self.step(step).first().copied();
@@ -479,9 +479,11 @@ impl<'a> Job<'a> {
                 "the encoder's side is not proved".to_owned()
             })?;
         }
-        check(press < one(Step::PressHub), || {
-            "the hub before the bearing".to_owned()
-        })
+        let hub = match self.plan.kind {
+            Kind::Pressed => one(Step::PressHub),
+            _ => one(Step::HubOn),
+        };
+        check(press < hub, || "the hub before the bearing".to_owned())
     }
 
     fn set(&self) -> Holds {
@@ -570,7 +572,9 @@ impl<'a> Job<'a> {
         let braked = self.plan.fitted.brake != WheelBrake::None;
         wanted.extend((at.play_felt && braked).then_some(Step::BrakeHeld));
         wanted.extend(match self.plan.kind {
-            Kind::BoltedDriven | Kind::Pressed | Kind::SpindleHub => Some(Step::NutFound),
+            Kind::BoltedDriven | Kind::Pressed | Kind::PressedFree | Kind::SpindleHub => {
+                Some(Step::NutFound)
+            }
             Kind::Tapered => Some(Step::LockFound),
             Kind::BoltedFree => None,
         });
@@ -616,6 +620,14 @@ fn guarded(plan: &Plan) -> Vec<Step> {
             Step::PackGrease,
             Step::CapOn,
             Step::TurnSpindleNut,
+        ],
+        Kind::PressedFree => vec![
+            Step::SpindleNutOff,
+            Step::HubOff,
+            Step::PressOut,
+            Step::PressIn,
+            Step::HubOn,
+            Step::CapOn,
         ],
         Kind::Pressed => vec![Step::PullHub, Step::PressOut, Step::PressIn, Step::PressHub],
     }
@@ -669,7 +681,7 @@ fn cautions(plan: &Plan, corner: Corner) -> Vec<(Step, &'static str)> {
             (Step::StripHub, "No hammer"),
             (Step::Offer, "Never pull it in with the bolts"),
         ],
-        Kind::SpindleHub => vec![
+        Kind::SpindleHub | Kind::PressedFree => vec![
             (Step::LoosenLugNuts, "spindle nut stays tight"),
             (Step::NutFound, "do not drive"),
             (Step::TurnSpindleNut, "Never back the nut off"),

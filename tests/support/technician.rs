@@ -49,7 +49,7 @@ impl Story {
 
     /// A repair of each other kind, with what of it changes the steps; the parking brake acts on the
     /// corner that is worked at.
-    pub const KINDS: [&'static [(VehicleField, &'static str)]; 8] = [
+    pub const KINDS: [&'static [(VehicleField, &'static str)]; 9] = [
         &[(VehicleField::Kind, "bolted_free")],
         &[
             (VehicleField::Kind, "bolted_free"),
@@ -79,6 +79,10 @@ impl Story {
             (VehicleField::Pressing, "on_car"),
             (VehicleField::Encoder, "ring"),
             (VehicleField::Fixing, "bolts"),
+        ],
+        &[
+            (VehicleField::Kind, "pressed_free"),
+            (VehicleField::Brake, "drum"),
         ],
     ];
 

@@ -172,7 +172,7 @@ fn each_value_of_a_recorded_run_is_reported_from_its_entry() {
             (wobble.estimate, wobble.u) = (mm(0.777), mm(0.0333));
         },
         &[
-            "stud 9",
+            "lug 9",
             "0.777\u{a0}mm",
             "0.0333\u{a0}mm",
             "both read from outside",

@@ -6,9 +6,7 @@ use crate::job::sheet::JobState;
 use crate::trade::answer::Answer;
 use crate::trade::play::{Divisions, Felt};
 use crate::trade::practice::{Car, Hub, NoiseCause, Rig};
-use crate::trade::wheel_end::{
-    Choice, Form, PlannedStep, SetName, Sign, Step, StepKey, When, sign_step,
-};
+use crate::trade::wheel_end::{Choice, Form, Meets, PlannedStep, SetName, Step, StepKey, When};
 use crate::units::Temperature;
 
 /// What is met at one step.
@@ -39,29 +37,36 @@ pub enum Met {
 pub fn met(sheet: &JobState, planned: &PlannedStep) -> Option<(Car, Met)> {
     let car = car(sheet)?;
     let tight = nuts_tight(sheet, planned.key);
-    let rig = |set| rig(sheet, set);
-    let met = match (planned.key.step, &planned.form) {
-        (Step::RockNuts, _) if tight => Met::Nuts(0),
-        (Step::BeforeDriving | Step::RockNuts, _) => Met::Nuts(car.truth.loose_nuts),
-        (Step::RockTwelveSix | Step::RockNineThree | Step::RockAxial, _) => {
-            Met::Felt(car.rocked(tight))
-        }
-        (Step::BrakeHeld, _) => Met::Found(car.brake_held(tight)),
-        (Step::SpinHand, _) => Met::Found(car.spun(Hub::Old)),
-        (Step::ProveSpin, _) => Met::Found(car.spun(Hub::New)),
-        (Step::OtherSide, _) => Met::Found(car.other_side(tight)),
-        (Step::NutFound, _) => Met::Found(Choice::NutTight),
-        (Step::SignSwerve, _) => Met::Found(car.swerve()),
-        (Step::HeatHere, _) => Met::Heat(car.heat(true)),
-        (Step::HeatOther, _) => Met::Heat(car.heat(false)),
-        (Step::ProveRoad, _) => Met::SignsAfter {
+    let set = match &planned.form {
+        Form::Round(set, _) => *set,
+        _ => set_of_base(planned.key),
+    };
+    let met = match planned.key.step.row().meets? {
+        Meets::NutsTried if tight => Met::Nuts(0),
+        Meets::NutsAsFound | Meets::NutsTried => Met::Nuts(car.truth.loose_nuts),
+        Meets::Play => Met::Felt(car.rocked(tight)),
+        Meets::BrakeHeld => Met::Found(car.brake_held(tight)),
+        Meets::OldSpin => Met::Found(car.spun(Hub::Old)),
+        Meets::NewSpin => Met::Found(car.spun(Hub::New)),
+        Meets::OtherSide => Met::Found(car.other_side(tight)),
+        Meets::Nut => Met::Found(Choice::NutTight),
+        Meets::Swerve => Met::Found(car.swerve()),
+        Meets::Sign(sign) => Met::Sign(car.sign(sign)),
+        Meets::RoadAfter => Met::SignsAfter {
             stayed: car.truth.noise == NoiseCause::Tires,
         },
-        (Step::RigPush | Step::RigAgain, _) => Met::Base(rig(set_of_base(planned.key))),
-        (_, Form::Round(set, round)) => Met::Needle(rig(*set), *round),
-        (step, _) => Met::Sign(car.sign(sign_of(step)?)),
+        Meets::Heat { here } => Met::Heat(car.heat(here)),
+        Meets::Base => Met::Base(rig(sheet, set)),
+        Meets::Needle => Met::Needle(rig(sheet, set), round(&planned.form)),
     };
     Some((car, met))
+}
+
+const fn round(form: &Form) -> u8 {
+    match form {
+        Form::Round(_, round) => *round,
+        _ => 1,
+    }
 }
 
 /// Which set the base is pushed for.
@@ -97,7 +102,7 @@ pub(super) fn gave(what: &Event) -> bool {
     matches!(
         what,
         Event::Answered(key, Reply::Picked(Choice::FlexMore | Choice::BaseElsewhere))
-            if matches!(key.step, Step::RigPush | Step::RigAgain)
+            if key.step.row().meets == Some(Meets::Base)
     )
 }
 
@@ -107,13 +112,8 @@ pub(super) fn nuts_tight(sheet: &JobState, key: StepKey) -> bool {
         matches!(
             what,
             Event::Answered(tried, Reply::Said(Answer::No))
-                if tried.step == Step::RockNuts && tried.corner == key.corner
+                if tried.step.row().meets == Some(Meets::NutsTried) && tried.corner == key.corner
         )
     };
     sheet.counting().any(|entry| found(&entry.what))
-}
-
-fn sign_of(step: Step) -> Option<Sign> {
-    let all = Sign::ALL.iter().copied();
-    all.into_iter().find(|sign| sign_step(*sign) == step)
 }

@@ -227,13 +227,14 @@ fn nothing_found_and_the_place_not_safe_have_words_of_their_own() {
 }
 
 #[test]
-fn only_one_word_says_that_the_car_is_safe_to_drive() {
+fn only_a_finished_repair_says_that_the_car_is_safe_to_drive() {
     use crate::text::Lang::English;
     for word in Now::ALL.iter().copied() {
         let all = format!("{} {}", now(English, word), now_say(English, word));
         let safe = all.contains("safe to drive") && !all.contains("not safe to drive");
         let safe = safe && !all.contains("call the car safe to drive");
-        assert_eq!(safe, word == Now::ReplacedSafe, "{word:?}");
+        let finished = matches!(word, Now::ReplacedSafe | Now::AdjustedSafe);
+        assert_eq!(safe, finished, "{word:?}");
         assert_eq!(
             word.forbids_driving(),
             all.contains("DO NOT DRIVE"),

@@ -71,7 +71,7 @@ fn every_reading_the_wave_and_the_missing_limit_are_reported() {
             "95 % interval",
             "), a wobble, high on one side: no limit looked up.",
             "No limit looked up.",
-            "High 90° on from stud 1",
+            "High 90° on from lug 1",
             "Look up the manufacturer's limit.",
             "not read again",
             "\n97\n\u{2212}0.030\u{a0}mm",
@@ -93,7 +93,7 @@ fn skipped_and_marked_places_stand_with_their_reasons() {
     let sheet = job.sheet();
     let third = sheet.runout(sheet.corners()[0]).nth(2).unwrap();
     job.tap(vec![marked(third, Some(LeftOut::StudHole))]);
-    says(&text(&job), &["5\n180°\nskipped", "Stud hole"]);
+    says(&text(&job), &["5\n180°\nskipped", "Bolt hole"]);
 }
 
 #[test]
@@ -116,12 +116,12 @@ fn a_limit_stands_with_its_source_and_the_positions_best_first() {
             "over its limit of 0.05\u{a0}mm, not proven.",
             "Workshop data 12",
             "Probability that it is within the limit",
-            "The rotor on each stud",
+            "The rotor on each lug",
             "Only a new reading proves it.",
             "it sits here now",
         ],
     );
-    let at = |stud: u8| text.find(&format!("Hole 1 on stud {stud}\n")).unwrap();
+    let at = |stud: u8| text.find(&format!("Hole 1 on lug {stud}\n")).unwrap();
     assert!(at(2) < at(1));
 }
 

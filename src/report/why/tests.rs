@@ -26,8 +26,8 @@ fn in_order(page: &str, wanted: &[&str]) {
 #[test]
 fn a_rough_new_part_is_reported_before_the_old_parts_reasons() {
     let spin = StepKey::at(Step::ProveSpin, AT);
-    let rough = "The new wheel bearing feels rough when it is turned by hand.";
-    let noisy = "The new wheel bearing is noisy when it is turned by hand.";
+    let rough = "After the repair the wheel bearing feels rough when it is turned by hand.";
+    let noisy = "After the repair the wheel bearing is noisy when it is turned by hand.";
     let old = "The bearing feels rough when the wheel is turned by hand.";
     for (pick, new) in [
         (Choice::Rough, vec![rough]),
@@ -49,7 +49,10 @@ fn a_rough_new_part_is_reported_before_the_old_parts_reasons() {
         in_order(&page(&job), &all);
     }
     let smooth = page(&sample::finished(None));
-    never_says(&smooth, &["The new wheel bearing", "is not proved"]);
+    never_says(
+        &smooth,
+        &["After the repair the wheel bearing", "is not proved"],
+    );
 }
 
 #[test]
@@ -59,7 +62,7 @@ fn a_new_part_that_moves_too_far_says_so() {
     in_order(
         &page(&job),
         &[
-            "The new wheel hub moves more than the limit allows.",
+            "After the repair the wheel hub moves more than the limit allows.",
             "The repair is not proved.",
             "Before the work",
         ],

@@ -1,16 +1,20 @@
 //! Rows of lists: a statement that is right when answered yes, and what a no means.
 
+use crate::trade::vehicle::Fixing;
 use crate::trade::wheel_end::Check;
 
-pub(in crate::text) fn check(check: Check) -> &'static str {
+pub(in crate::text) fn check(check: Check, fixing: Fixing) -> &'static str {
+    let bolts = fixing == Fixing::Bolts;
     match check {
         Check::Slope => "Slope under 1.5°, or under 3° with the raised end uphill",
         Check::Surface => "Firm ground: the jack stand cannot sink or slide",
         Check::Traffic => "Clear of traffic; people and animals kept away",
         Check::LockKey => "Wheel-lock key in your hand, or no wheel lock",
+        Check::BoxStuds if bolts => "Bolt holes in the box match the car",
         Check::BoxStuds => "Studs or bolt holes in the box match the car",
         Check::BoxPlug => "Sensor plug in the box matches the car",
         Check::BoxBolts => "Hub bolts in the box match the car",
+        Check::NutsAsFound if bolts => "Every lug bolt is there and tight",
         Check::NutsAsFound => "Every lug nut is there and tight",
         Check::WheelUpright => "The wheel stands upright",
         Check::PedalFirm => "The brake pedal is firm and stays up",
@@ -19,6 +23,7 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
         Check::StandUnder => "Jack stand under a rated point; it carries the car",
         Check::WheelUnderRocker => "Spare wheel or block under the rocker panel",
         Check::Pilot => "Hub pilot the same size",
+        Check::BoltCircle if bolts => "Bolt circle and threads match",
         Check::BoltCircle => "Bolt circle and studs match",
         Check::Splines => "Same spline count; slides onto the shaft",
         Check::Plug => "Same plug, same length of wire",
@@ -51,7 +56,7 @@ pub(in crate::text) fn check(check: Check) -> &'static str {
 }
 
 /// What to do where a row was not answered with yes.
-pub(in crate::text) fn check_no(check: Check) -> &'static str {
+pub(in crate::text) fn check_no(check: Check, fixing: Fixing) -> &'static str {
     match check {
         Check::Slope => {
             "Move the car to level ground first. Over 3° is never safe (common practice, no source)."
@@ -61,6 +66,9 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
         Check::LockKey => "Find the wheel-lock key before anything is loosened.",
         Check::BoxStuds | Check::BoxPlug | Check::BoxBolts => {
             "Wrong part: nothing is taken apart for it. Get the right part, then compare again."
+        }
+        Check::NutsAsFound if fixing == Fixing::Bolts => {
+            "Tighten every lug bolt to spec before you drive. Two or more loose or missing: STOP."
         }
         Check::NutsAsFound => {
             "Tighten every lug nut to spec before you drive. Two or more loose or missing: STOP."
@@ -91,7 +99,7 @@ pub(in crate::text) fn check_no(check: Check) -> &'static str {
             "Put the seal land right or take another spindle; a new seal leaks on it."
         }
         Check::BoreRound | Check::BoreClean | Check::BoreNotSpun => {
-            "Do not press into it: leave the car on its jack stand and get another knuckle."
+            "Do not press into it: leave the car on its jack stand and get another knuckle or hub."
         }
         Check::SpeedGone
         | Check::SwerveGone

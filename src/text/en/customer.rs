@@ -1,5 +1,6 @@
 //! The customer's page: what is true now, why, and what it costs.
 
+use crate::job::Repair;
 use crate::job::reason::Rule;
 use crate::text::customer::{Lit, Now};
 use crate::trade::play::Against;
@@ -15,6 +16,8 @@ pub(in crate::text) fn now(now: Now) -> &'static str {
         | Now::BrakeWarningLight => "DO NOT DRIVE",
         Now::ReplacedSafe => "REPLACED, safe to drive",
         Now::ReplacedOpen => "REPLACED, not released yet",
+        Now::AdjustedSafe => "ADJUSTED, safe to drive",
+        Now::AdjustedOpen => "ADJUSTED, not released yet",
         Now::NothingFound => "Nothing found",
         Now::WarningLightOn => "WARNING LIGHT ON",
         Now::Watch => "WATCH: check again",
@@ -38,7 +41,7 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
              people can be hurt or killed."
         }
         Now::ProofFailed => {
-            "The new part does not pass its check. The work is not finished. If the car is driven, \
+            "The repaired wheel bearing does not pass its check. The work is not finished. If the car is driven, \
              a wheel can come off, and people can be hurt or killed."
         }
         Now::PedalSoft => {
@@ -50,6 +53,14 @@ pub(in crate::text) fn now_say(now: Now) -> &'static str {
         Now::ReplacedSafe => {
             "The repair is finished and road-tested: the new part passed its checks, nothing is \
              loose, and the brake pedal is firm."
+        }
+        Now::AdjustedSafe => {
+            "The repair is finished and road-tested: the wheel bearing is set and passed its checks, \
+             nothing is loose, and the brake pedal is firm."
+        }
+        Now::AdjustedOpen => {
+            "The wheel bearing is set again. This record does not show everything that is needed to \
+             call the car safe to drive:"
         }
         Now::ReplacedOpen => {
             "The wheel bearing is replaced. This record does not show everything that is needed to \
@@ -144,20 +155,41 @@ fn sign(code: &str) -> &'static str {
         "grinding_with_heat" => "The bearing grinds and gets hot.",
         "loose_axle_nut" => "The nut that holds the wheel hub was loose.",
         "cracked_part" => "A part that holds the wheel is cracked.",
-        "loose_wheel_fasteners" => "Lug nuts were loose or missing.",
+        "loose_wheel_fasteners" => "Lugs of the wheel were loose or missing.",
         "brake_fault" => "The hub has caused a brake fault.",
         "lock_up" => "The wheel locks up.",
         _ => "A sign was found for which this car must not be driven.",
     }
 }
 
+/// What was done to a bearing, in a few words.
+pub(in crate::text) const fn corner_repaired(repair: Repair) -> &'static str {
+    match repair {
+        Repair::NewPart | Repair::Set(Some(Choice::RenewedBoth)) => "wheel bearing replaced",
+        Repair::Set(Some(Choice::RenewedOuter)) => "outer wheel bearing replaced, both set",
+        Repair::Set(Some(Choice::RenewedInner)) => "inner wheel bearing replaced, both set",
+        Repair::Set(Some(Choice::RenewedNone)) => "wheel bearing cleaned, packed and set",
+        Repair::Set(_) => "wheel bearing opened and set",
+    }
+}
+
+/// The same of one that fails its check after it.
+pub(in crate::text) const fn corner_fails(repair: Repair) -> &'static str {
+    match repair {
+        Repair::NewPart => "replaced, but the new part fails its check",
+        Repair::Set(_) => "opened and set, but it fails its check",
+    }
+}
+
 /// Why a new part does not pass.
 pub(in crate::text) fn against(against: Against) -> &'static str {
     match against {
-        Against::Over => "The new wheel hub moves more than the limit allows.",
+        Against::Over => "After the repair the wheel hub moves more than the limit allows.",
         Against::Tight => "The wheel bearing is set too tight and would run hot.",
-        Against::Rough => "The new wheel bearing feels rough when it is turned by hand.",
-        Against::Noisy => "The new wheel bearing is noisy when it is turned by hand.",
+        Against::Rough => {
+            "After the repair the wheel bearing feels rough when it is turned by hand."
+        }
+        Against::Noisy => "After the repair the wheel bearing is noisy when it is turned by hand.",
     }
 }
 

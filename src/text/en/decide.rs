@@ -3,6 +3,7 @@
 use super::words;
 use crate::trade::play::Decision;
 use crate::trade::vehicle::Corner;
+use crate::trade::wheel_end::Kind;
 
 pub(in crate::text) fn decision(decision: Decision) -> &'static str {
     match decision {
@@ -13,7 +14,7 @@ pub(in crate::text) fn decision(decision: Decision) -> &'static str {
     }
 }
 
-pub(in crate::text) fn decision_sentence_customer(decision: Decision) -> &'static str {
+pub(in crate::text) fn decision_sentence_customer(decision: Decision, kind: Kind) -> &'static str {
     match decision {
         Decision::Keep => {
             "We found nothing today that says this wheel bearing must be replaced. \
@@ -21,6 +22,9 @@ pub(in crate::text) fn decision_sentence_customer(decision: Decision) -> &'stati
         }
         Decision::Watch => {
             "This wheel bearing can stay for now, but it has to be checked again by the date on this page."
+        }
+        Decision::Replace if kind == Kind::Tapered => {
+            "This wheel bearing failed our check. It should be opened and set again; what is worn in it is replaced."
         }
         Decision::Replace => "This wheel bearing failed our check and should be replaced.",
         Decision::Stop => {
@@ -46,7 +50,7 @@ pub(in crate::text) fn declined_consequence(decision: Decision) -> &'static str 
             "You chose not to have it checked again. The wear can grow without a sound you would notice."
         }
         Decision::Replace => {
-            "You chose not to have this bearing replaced. It will get worse, and it can become unsafe. \
+            "You chose not to have this bearing repaired. It will get worse, and it can become unsafe. \
              If it knocks, grinds or smells hot, stop driving."
         }
         Decision::Stop => {

@@ -3,13 +3,15 @@
 use super::{checks::check_no, steps};
 use crate::job::caution::Caution;
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Choice, Given, Step};
+use crate::trade::wheel_end::{Build, Choice, Given, Step, StepKey};
 
 /// Every sentence says what is put right before the question is answered again.
-pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
-    match (given, step) {
+pub(in crate::text) fn follows(key: StepKey, given: Given, build: Build) -> &'static str {
+    match (given, key.step) {
         // What was not looked at is not told as if it was wrong.
-        (Given::Row(check, answer), _) if answer != Answer::NotDone => check_no(check),
+        (Given::Row(check, answer), _) if answer != Answer::NotDone => {
+            check_no(check, build.fitted.fixing)
+        }
         (Given::Picked(Choice::FlexMore), _) => {
             "Set the base again, stiffer or closer, then push the knuckle again."
         }
@@ -23,7 +25,7 @@ pub(in crate::text) fn follows(step: Step, given: Given) -> &'static str {
             "Do not drive: find out why the brake warning light is on."
         }
         (Given::Picked(_), _) => "A new warning light: check plug, wire and sensor first.",
-        _ => steps::step(step).now,
+        _ => steps::step_for(key, build).now,
     }
 }
 
@@ -98,7 +100,7 @@ mod tests {
     use super::*;
     use crate::job::{fold, plan};
     use crate::trade::vehicle::Corner;
-    use crate::trade::wheel_end::{Check, StepKey, hold};
+    use crate::trade::wheel_end::{Check, hold};
 
     /// What a sentence may tell somebody to do; to keep clear or not to drive is what not to do.
     const VERBS: [&str; 26] = [
@@ -129,7 +131,7 @@ mod tests {
                     continue;
                 }
                 held += 1;
-                let now = follows(*step, *given);
+                let now = follows(key, *given, plan.build());
                 assert!(says_what_to_do(now), "{step:?} {given:?}: {now}");
                 let unnamed = now.starts_with("Put this right");
                 assert!(!unnamed, "{step:?} {given:?}");
@@ -146,7 +148,7 @@ mod tests {
         .into_iter()
         .chain([Step::Compare, Step::Clear, Step::Tools])
         {
-            let now = follows(list, Given::NotDone);
+            let now = follows(StepKey::once(list), Given::NotDone, plan.build());
             assert!(says_what_to_do(now), "{list:?}: {now}");
         }
         assert!(!says_what_to_do("Not the same part: do not install it."));
@@ -155,7 +157,9 @@ mod tests {
     #[test]
     fn a_part_that_does_not_match_is_sent_for_and_the_corner_waits_on_its_stand() {
         for check in [Check::Pilot, Check::BoltCircle, Check::Splines] {
-            let now = follows(Step::Compare, Given::Row(check, Answer::No));
+            let key = StepKey::at(Step::Compare, Corner::FrontLeft);
+            let build = plan(&fold(Vec::new())).build();
+            let now = follows(key, Given::Row(check, Answer::No), build);
             for word in ["Do not install", "on its jack stand", "get the right part"] {
                 assert!(now.contains(word), "{check:?}: {now}");
             }

@@ -150,6 +150,12 @@ pub(super) const TAPER_LOOK: StepText = tell(
 )
 .caution("Never spin a bearing with air: it can burst. Cone and cup only as a pair, both new.")
 .now("Fix or replace what is not sound, cone and cup as a pair, then look again.");
+pub(super) const ROLLERS_NEW: StepText = tell(
+    "Which rollers are new",
+    "Which cone goes back new, each with its cup? The seal is new every time.",
+    "Save the answer",
+    "The report says what was replaced, and what was only cleaned and set.",
+);
 pub(super) const PACK_GREASE: StepText = tell(
     "Pack the grease",
     "Press grease through each cage from the wide end until it comes out. Coat the cups, fill the hub ring.",
@@ -350,13 +356,14 @@ const ON_THE_AXLE: StepText = tell(
 
 /// How a step is told at a kind or with fittings at which it is told otherwise.
 pub(super) fn at_kind(key: StepKey, build: Build, text: StepText) -> StepText {
-    let text = fitted(key.step, build, text);
+    let text = fitted(key, build, text);
     let text = match build.kind {
         Kind::BoltedDriven => text,
         Kind::BoltedFree => bolted_free(key.step, build, text),
         Kind::SpindleHub => spindle_hub(key.step, build, text),
         Kind::Tapered => tapered(key, build, text),
         Kind::Pressed => pressed(key.step, text),
+        Kind::PressedFree => pressed_free(key.step, spindle_hub(key.step, build, text)),
     };
     match build.fitted.fixing {
         Fixing::Nuts => text,
@@ -364,11 +371,12 @@ pub(super) fn at_kind(key: StepKey, build: Build, text: StepText) -> StepText {
     }
 }
 
-fn fitted(step: Step, build: Build, text: StepText) -> StepText {
+fn fitted(key: StepKey, build: Build, text: StepText) -> StepText {
     let fitted = build.fitted;
     let motor = fitted.parking == ParkingBrake::Electric;
     let drum = fitted.brake == WheelBrake::Drum;
-    match step {
+    let rotor = fitted.brake == WheelBrake::Disc;
+    match key.step {
         Step::ReleaseBrake if motor => SERVICE_MODE,
         Step::SetBrake if motor => LEAVE_SERVICE_MODE,
         Step::EncoderSide if fitted.encoder == Encoder::Ring => RING_SIDE,
@@ -378,6 +386,12 @@ fn fitted(step: Step, build: Build, text: StepText) -> StepText {
         Step::GaugeClean if drum => text
             .say("Hub face and a spot on knuckle or axle flange clean, dry, no burrs.")
             .caution("Brake dust is harmful: keep it wet. Let a hot hub cool first."),
+        Step::GaugeClean if !rotor => {
+            text.say("Hub face and a spot on knuckle or axle flange clean, dry, no burrs.")
+        }
+        Step::RigPush if !rotor && key.nth > 1 => text.say(
+            "Base and tip where they were. Push the knuckle, not the hub: how far does the needle move?",
+        ),
         Step::RouteSensor if fitted.sensor == SpeedSensor::Passive => text,
         Step::RouteSensor if build.kind != Kind::BoltedDriven => {
             text.caution("An active sensor is tested by supply and live data, never by ohms.")
@@ -514,19 +528,64 @@ fn pressed(step: Step, text: StepText) -> StepText {
     }
 }
 
+const BOLTS_WHY: &str = "Most wheels that come off do so because their lug bolts lost clamp.";
+
+fn pressed_free(step: Step, text: StepText) -> StepText {
+    match step {
+        Step::HubOff => text.say(
+            "Hub straight off the spindle, onto the bench. Inner ring left on the spindle: off with a puller.",
+        ),
+        Step::SnapRingOut => StepText {
+            why: "Pressed against a ring that was left in, the hub cracks.",
+            ..text
+        },
+        Step::PressOut => StepText {
+            say: "Press on the outer ring, from the side away from the shoulder, hub flat on its support.",
+            why: "From the wrong side the shoulder breaks out of the hub.",
+            ..text
+        }
+        .caution("No press, no kit that fits: stop here, get a loaded exchange hub or a tow. Stand out of line."),
+        Step::BoreLook => StepText {
+            name: "Hub bore",
+            ..text
+        }
+        .caution("Not round within 0.001 in, scored, or spun: a new hub (technicians' guides).")
+        .now("Get a hub with a good bore first; the car stays on its jack stand."),
+        Step::PressIn => text.now("Seat the bearing at its shoulder before the hub goes on."),
+        Step::SnapRingIn => text.now("Seat the snap ring before the hub goes on."),
+        Step::HubOn => text.say(
+            "Hub straight onto the spindle by hand, inner rings on their seat. New nut on by hand.",
+        ),
+        _ => pressed(step, text),
+    }
+}
+
 /// How a step is told where the wheel is held by lug bolts.
 fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
     let named = |name| StepText { name, ..text };
     let bar = build.nut == NutPosition::AirBar;
+    let rotor = build.fitted.brake == WheelBrake::Disc;
     let ground = build.nut == NutPosition::OnGround;
     match key.step {
-        Step::SpecLugNuts => named("Spec: lug bolts").say(
-            "Manufacturer's service information: torque, length, seat of the lug bolts; dry unless it says otherwise.",
-        ),
-        Step::RockNuts => named("Lug bolts tight").say("Try each lug bolt with the wrench. Loosen none yet."),
-        Step::NutsToSpec => named("Loose lug bolts to spec").say(
-            "All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.",
-        ),
+        Step::SpecLugNuts => StepText {
+            name: "Spec: lug bolts",
+            why: BOLTS_WHY,
+            ..text.say(
+                "Manufacturer's service information: torque, length, seat of the lug bolts; dry unless it says otherwise.",
+            )
+        },
+        Step::RockNuts => named("Lug bolts tight")
+            .say("Try each lug bolt with the wrench. Loosen none yet.")
+            .caution("Any loose or missing: do not drive until every bolt is at spec. Two or more: STOP.")
+            .now("Tighten every lug bolt to spec first. Any missing: do not drive. Two or more loose: STOP."),
+        Step::NutsToSpec => StepText {
+            name: "Loose lug bolts to spec",
+            why: "As found it is STOP. With every bolt on the car at spec the decision is made again.",
+            ..text
+        }
+        .say("All four wheels on the ground: check seats and threads, then each lug bolt to spec in star order.")
+        .caution("A bolt that ran loose wears its seat and stretches. Worn, cracked or missing: do not drive.")
+        .now("Do not drive: bring every lug bolt to spec first, or skip the road test."),
         Step::LoosenLugNuts if key.nth == STUD_BROKE => text.say(
             "Loosen the other lug bolts a quarter turn. Hold and chock the car, raise it, set it back on its jack stand.",
         ),
@@ -537,9 +596,13 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
                 "What is left of the old bolt out of the flange. Thread clean and sound; the new bolt runs in by hand.",
             )
         },
-        Step::LoosenLugNuts => named("Loosen lug bolts").say(
-            "Lower until the tire grips. Center cap off, each lug bolt a quarter turn. Raise, back onto the stand.",
-        ),
+        Step::LoosenLugNuts => StepText {
+            name: "Loosen lug bolts",
+            why: "Pulling on a tight bolt in the air can pull the car off its jack stand.",
+            ..text.say(
+                "Lower until the tire grips. Center cap off, each lug bolt a quarter turn. Raise, back onto the stand.",
+            )
+        },
         Step::WheelOff => text.say(
             "Mark wheel to hub. Guide pin in the top hole, bolts out. Wheel off; lay it under the rocker panel.",
         ),
@@ -552,11 +615,18 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
                 .say("Faces clean, wheel on the guide pin, on its mark. All bolts in by hand, then snug in star order.")
                 .caution("Right length and seat: a bolt too long hits drum or sensor. No oil or grease unless the spec says so.")
         },
-        Step::TurnLugNuts => named("Lug bolts"),
+        Step::TurnLugNuts => StepText {
+            name: "Lug bolts",
+            why: BOLTS_WHY,
+            ..text
+        },
+        Step::GaugeClean if build.kind != Kind::Tapered && rotor => text.say(
+            "Rotor flat: two lug bolts, spacers. Hub pilot and knuckle spot clean, dry, no burrs.",
+        ),
         Step::RotorOn => {
             text.say("Hat and flange bright. Rotor on its mark, flat under two lug bolts with spacers.")
         }
-        Step::RigPush if key.nth > 1 && build.kind != Kind::Tapered => text.say(
+        Step::RigPush if key.nth > 1 && build.kind != Kind::Tapered && rotor => text.say(
             "Rotor flat, two lug bolts; base and tip where they were. Push the knuckle: how far does the needle move?",
         ),
         Step::LoosenAxleNut => text.say(
@@ -576,7 +646,10 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
         Step::Wait => text.say(
             "Do not move it. Wheel on, lug bolts at spec, down; or on its jack stand, chocked, wheel under the car.",
         ),
-        Step::RetorqueDone => text.say("All lug bolts to spec by wrench. Was one of them loose?"),
+        Step::RetorqueDone => StepText {
+            why: "A loose bolt requires a check of seat, thread and wheel.",
+            ..text.say("All lug bolts to spec by wrench. Was one of them loose?")
+        },
         _ => text,
     }
 }

@@ -28,8 +28,8 @@ pub(in crate::text) fn measure(measure: Measure) -> (&'static str, &'static str)
             "Entries recorded with another time than the clock's.",
         ),
         Measure::QuickNuts => (
-            "Lug nuts in a hurry",
-            "Wheels with five nuts or more that all clicked in less than four seconds (our bound, no source).",
+            "Lugs in a hurry",
+            "Wheels with five lugs or more that all clicked in less than four seconds (our bound, no source).",
         ),
         Measure::Reasons => (
             "Hold points passed with a reason",

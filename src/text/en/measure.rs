@@ -22,7 +22,7 @@ pub(in crate::text) fn place(place: Place) -> &'static str {
         Place::FlangeRim => "Hub flange, at its rim",
         Place::RotorFace => "Rotor face, near its edge",
         Place::RotorEdge => "Rotor edge",
-        Place::WheelStud => "Wheel, next to its top stud",
+        Place::WheelStud => "Wheel, next to its top lug",
     }
 }
 
@@ -203,6 +203,10 @@ pub(in crate::text) fn limit_name(value: &str, source: LimitSource) -> String {
         LimitSource::Manufacturer => format!("limit {value} (OEM)"),
         LimitSource::House => format!("limit {value} (default)"),
     }
+}
+
+pub(in crate::text) fn least_name(value: &str) -> String {
+    format!("least {value}")
 }
 
 pub(in crate::text) fn round_error(error: RoundError) -> &'static str {

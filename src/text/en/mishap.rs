@@ -3,9 +3,11 @@
 use crate::job::car_state::{Leaving, Standing};
 use crate::job::entry::{Interruption, Remark};
 use crate::trade::fastening::MishapKind;
+use crate::trade::vehicle::Fixing;
 
-pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
+pub(in crate::text) const fn mishap(kind: MishapKind, fixing: Fixing) -> &'static str {
     match kind {
+        MishapKind::Sheared if matches!(fixing, Fixing::Bolts) => "Bolt broke",
         MishapKind::Sheared => "Stud or bolt broke",
         MishapKind::ThreadCrossed => "Thread crossed",
         MishapKind::TurnsOn => "Turns, never tightens",
@@ -27,7 +29,10 @@ pub(in crate::text) const fn mishap(kind: MishapKind) -> &'static str {
     }
 }
 
-pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
+pub(in crate::text) const fn mishap_say(kind: MishapKind, fixing: Fixing) -> &'static str {
+    if let (Fixing::Bolts, Some(say)) = (fixing, bolt_say(kind)) {
+        return say;
+    }
     match kind {
         MishapKind::Sheared => {
             "Stop. A broken stud is replaced, with its nut. The neighbors of one that ran loose are replaced too. Never drive on one less."
@@ -86,8 +91,50 @@ pub(in crate::text) const fn mishap_say(kind: MishapKind) -> &'static str {
     }
 }
 
-pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
+/// What is said otherwise of a wheel that lug bolts hold: their thread is in the hub, and there is
+/// no stud to replace (common practice, no source).
+const fn bolt_say(kind: MishapKind) -> Option<&'static str> {
+    Some(match kind {
+        MishapKind::Sheared => {
+            "Stop. A broken bolt is replaced and what is left of it taken out of its thread. The neighbors of one that ran loose are replaced too. Never drive on one less."
+        }
+        MishapKind::ThreadCrossed => {
+            "Stop, back it out by hand. A damaged thread is not cut again: new bolt; a damaged thread in the hub means a new hub."
+        }
+        MishapKind::TurnsOn => {
+            "It turns and does not click: stop. Bolt or thread is giving way. Take it off; new bolt, and a sound thread for it."
+        }
+        MishapKind::ClickedEarly => {
+            "Clicked before it seated: check thread, length, wrench setting. Back it off, look, run it in by hand, start again. Early again: new part."
+        }
+        MishapKind::LockKeyMissing => {
+            "Look in glove box, trunk and spare wheel with the customer. No key: do not turn it; removal costs time and a new bolt."
+        }
+        MishapKind::Cracked => {
+            "Stop here. A cracked flange, knuckle or bolt means STOP: do not drive the car until the part is replaced."
+        }
+        // What is said of these names neither nut nor stud.
+        MishapKind::WouldNotStart
+        | MishapKind::WrongSeat
+        | MishapKind::BoltTooLong
+        | MishapKind::Seized
+        | MishapKind::Stuck
+        | MishapKind::Leaking
+        | MishapKind::HoseTwisted
+        | MishapKind::SensorBroken
+        | MishapKind::SeatDamaged
+        | MishapKind::BoreWorn
+        | MishapKind::WrongPart
+        | MishapKind::DamagedPart => return None,
+    })
+}
+
+pub(in crate::text) const fn mishap_part(kind: MishapKind, fixing: Fixing) -> &'static str {
+    let bolts = matches!(fixing, Fixing::Bolts);
     match kind {
+        MishapKind::LockKeyMissing if bolts => "lock key, or plain bolt",
+        MishapKind::WrongSeat if bolts => "bolt with the right seat",
+        MishapKind::Cracked if bolts => "hub, knuckle or bolt",
         MishapKind::LockKeyMissing => "lock key, or plain nut",
         MishapKind::WrongSeat => "nut or bolt, right seat",
         MishapKind::BoltTooLong => "bolt of the right length",
@@ -103,6 +150,15 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind) -> &'static str {
         | MishapKind::ThreadCrossed
         | MishapKind::TurnsOn
         | MishapKind::WouldNotStart
+        | MishapKind::ClickedEarly
+            if bolts =>
+        {
+            "bolt, and hub where its thread is damaged"
+        }
+        MishapKind::Sheared
+        | MishapKind::ThreadCrossed
+        | MishapKind::TurnsOn
+        | MishapKind::WouldNotStart
         | MishapKind::Seized
         | MishapKind::ClickedEarly => "stud and nut, or bolt",
     }
@@ -112,8 +168,8 @@ pub(in crate::text) const fn remark(remark: Remark) -> &'static str {
     match remark {
         Remark::WillNotGo => "It won't go",
         Remark::RefusedToSign => "Refused to sign",
-        Remark::ClickedEarly => mishap(MishapKind::ClickedEarly),
-        Remark::WouldNotStart => mishap(MishapKind::WouldNotStart),
+        Remark::ClickedEarly => mishap(MishapKind::ClickedEarly, Fixing::Nuts),
+        Remark::WouldNotStart => mishap(MishapKind::WouldNotStart, Fixing::Nuts),
         Remark::NoRoom => "No photo: the phone's storage was full.",
     }
 }

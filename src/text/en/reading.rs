@@ -20,7 +20,7 @@ pub(in crate::text) fn place_how(place: Place) -> &'static str {
         Place::FlangeRim => "Tip on the flange face near its rim, square to it",
         Place::RotorFace => "Tip on the rotor face, 13 mm (1/2 in) inside its edge",
         Place::RotorEdge => "Tip on the rotor's outer edge, at the top",
-        Place::WheelStud => "Tip on the wheel, next to its top stud",
+        Place::WheelStud => "Tip on the wheel, next to its top lug",
     }
 }
 
@@ -28,7 +28,7 @@ pub(in crate::text) fn setup_how(rig: Rig) -> &'static str {
     match rig {
         Rig::CaliperUp => "Pads out, caliper tied up, rotor clamped flat",
         Rig::RotorOff => "Caliper and rotor off",
-        Rig::WheelOn => "Wheel on, every lug nut snug",
+        Rig::WheelOn => "Wheel on, every lug snug",
     }
 }
 
@@ -45,7 +45,7 @@ pub(in crate::text) fn place_key(place: Place) -> &'static str {
         Place::FlangeRim => "Flange rim",
         Place::RotorFace => "Rotor face",
         Place::RotorEdge => "Rotor edge",
-        Place::WheelStud => "Wheel stud",
+        Place::WheelStud => "Wheel lug",
     }
 }
 

@@ -1,11 +1,30 @@
 //! The words of the report: plain for the customer on page one, exact on the pages after it.
 
 use super::words;
+use crate::job::Repair;
 use crate::trade::play::Decision;
-use crate::trade::vehicle::Corner;
+use crate::trade::vehicle::{Corner, Fixing};
+use crate::trade::wheel_end::Choice;
 
-pub(in crate::text) fn replaced_customer(corner: Corner) -> String {
-    format!("We replaced the {} wheel bearing.", words::corner(corner))
+pub(in crate::text) fn repaired_customer(corner: Corner, repair: Repair) -> String {
+    let corner = words::corner(corner);
+    let Repair::Set(new) = repair else {
+        return format!("We replaced the {corner} wheel bearing.");
+    };
+    let rollers = match new {
+        Some(Choice::RenewedBoth) => "Both roller bearings in it are new.",
+        Some(Choice::RenewedOuter) => {
+            "The outer roller bearing in it is new; the inner one was sound."
+        }
+        Some(Choice::RenewedInner) => {
+            "The inner roller bearing in it is new; the outer one was sound."
+        }
+        Some(Choice::RenewedNone) => "Its roller bearings were sound and were not replaced.",
+        _ => "Which of its roller bearings are new was not recorded.",
+    };
+    format!(
+        "We opened and cleaned the {corner} wheel bearing, packed it with grease, put in a new seal and set it by its nut. {rollers}"
+    )
 }
 
 pub(in crate::text) fn put_back_customer(corner: Corner) -> String {
@@ -58,4 +77,38 @@ pub(in crate::text) fn foot(job: &str, digest: &str) -> String {
         return format!("Job {job}");
     }
     format!("Job {job} · digest {digest}")
+}
+
+/// What the customer has checked after a wheel was off.
+const fn lug_torque(fixing: Fixing) -> &'static str {
+    match fixing {
+        Fixing::Nuts => "Have the lug-nut torque checked",
+        Fixing::Bolts => "Have the lug-bolt torque checked",
+    }
+}
+
+pub(in crate::text) fn retorque_customer(
+    fixing: Fixing,
+    distance: Option<&str>,
+    odometer: Option<&str>,
+    date: Option<&str>,
+) -> String {
+    let mut say = lug_torque(fixing).to_owned();
+    say.extend(distance.map(|distance| format!(" after {distance},")));
+    say.extend(odometer.map(|odometer| format!(" when the odometer shows {odometer},")));
+    match date {
+        Some(date) => say + &format!(" no later than {date}."),
+        None => say + ". No date was set for it. Ask for one.",
+    }
+}
+
+pub(in crate::text) const fn retorque_why(fixing: Fixing) -> &'static str {
+    match fixing {
+        Fixing::Nuts => {
+            "A wheel that has been off can settle and its lug nuts lose clamp. Loose lug nuts can let a wheel come off."
+        }
+        Fixing::Bolts => {
+            "A wheel that has been off can settle and its lug bolts lose clamp. Loose lug bolts can let a wheel come off."
+        }
+    }
 }

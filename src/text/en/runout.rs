@@ -23,7 +23,7 @@ pub(in crate::text) fn angles(angles: Angles) -> &'static str {
 pub(in crate::text) fn angle_slip(slip: AngleError) -> String {
     match slip {
         AngleError::Number(slip) => decimal_slip(slip),
-        AngleError::OffTheTurn => "A place stands from 0° to 360° on from stud 1.".to_owned(),
+        AngleError::OffTheTurn => "A place stands from 0° to 360° on from lug 1.".to_owned(),
         AngleError::Taken { place } => {
             format!("Place {place} has this angle. Two places cannot stand at one.")
         }
@@ -50,7 +50,7 @@ pub(in crate::text) fn basis(basis: Basis) -> &'static str {
 
 pub(in crate::text) fn left_out(why: LeftOut) -> &'static str {
     match why {
-        LeftOut::StudHole => "Stud hole",
+        LeftOut::StudHole => "Bolt hole",
         LeftOut::Dirt => "Dirt",
         LeftOut::Slip => "The tip slipped",
     }
@@ -62,7 +62,7 @@ pub(in crate::text) fn form(form: Form) -> &'static str {
         Form::Wobble => "a wobble, high on one side",
         Form::Warp => "a warp, high twice a turn",
         Form::Bump => "one place stands up: dirt or a burr",
-        Form::Hollow => "one place lies low: a stud hole or a pit",
+        Form::Hollow => "one place lies low: a bolt hole or a pit",
         Form::Uneven => "no one shape: scatter, or rust all around",
     }
 }
@@ -76,9 +76,9 @@ pub(in crate::text) fn next_at_face(next: Next) -> &'static str {
         Next::GoOn => "Continue the work.",
         Next::Clean => "Clean both faces to bare metal, then read again.",
         Next::ReadTurned => {
-            "Turn the rotor on by half the studs, all nuts on and torqued, read again: then every position is known."
+            "Turn the rotor on by half the lugs, all of them torqued, read again: then every position is known."
         }
-        Next::Index => "Set the rotor on its best stud, all nuts on and torqued, and read again.",
+        Next::Index => "Set the rotor on its best lug, all of them torqued, and read again.",
         Next::Plate => {
             "No position is enough: a tapered correction plate or an on-car lathe, where the manufacturer allows it."
         }
@@ -148,12 +148,12 @@ pub(in crate::text) fn high_spot(
     studs: Option<(u8, u8)>,
 ) -> String {
     let where_it_is = match studs {
-        Some((one, other)) if one == other => format!(", at stud {one}"),
-        Some((one, other)) => format!(", between studs {one} and {other}"),
+        Some((one, other)) if one == other => format!(", at lug {one}"),
+        Some((one, other)) => format!(", between lugs {one} and {other}"),
         None => String::new(),
     };
     let sure = sure.map_or_else(String::new, |sure| format!(" (± {sure})"));
-    format!("High {angle} on from stud 1{sure}{where_it_is}.")
+    format!("High {angle} on from lug 1{sure}{where_it_is}.")
 }
 
 pub(in crate::text) fn polar_alt(runout: &str, of: Form) -> String {

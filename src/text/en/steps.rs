@@ -124,9 +124,9 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         ),
         Vehicle => tell(
             "Vehicle",
-            "Check the facts: wheel end, VIN, studs, hub bolts, power, parking brake.",
+            "Check the facts: wheel end, VIN, lugs, hub bolts, power, parking brake.",
             "Facts are right",
-            "The kind of wheel end, the parking brake's axle and the number of studs change the steps.",
+            "The kind of wheel end, the parking brake's axle and the number of lugs change the steps.",
         ),
         Corners => tell(
             "Corners",
@@ -856,6 +856,7 @@ pub(in crate::text) fn step(step: Step) -> StepText {
         SnapRingOut => kinds::SNAP_RING_OUT,
         PressOut => kinds::PRESS_OUT,
         TaperLook => kinds::TAPER_LOOK,
+        RollersNew => kinds::ROLLERS_NEW,
         PackGrease => kinds::PACK_GREASE,
         SealIn => kinds::SEAL_IN,
         HubOn => kinds::HUB_ON,

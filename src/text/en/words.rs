@@ -72,6 +72,10 @@ pub(in crate::text) fn pick(pick: Choice) -> &'static str {
         Choice::SlotMeets => "A slot is in line",
         Choice::SlotLooser => "Backed to looser slot",
         Choice::SlotTighter => "Only tighter would fit",
+        Choice::RenewedBoth => "Inner and outer",
+        Choice::RenewedOuter => "Outer only",
+        Choice::RenewedInner => "Inner only",
+        Choice::RenewedNone => "None, old ones sound",
         Choice::FlexNone => "It does not move",
         Choice::FlexHalf => "Half a division",
         Choice::FlexOne => "One division",
@@ -258,6 +262,7 @@ pub(in crate::text) fn kind(kind: Kind) -> &'static str {
         Kind::BoltedFree => "Bolted hub, not driven",
         Kind::SpindleHub => "Hub with spindle nut",
         Kind::Pressed => "Pressed-in bearing, driven",
+        Kind::PressedFree => "Pressed-in, hub on spindle",
         Kind::Tapered => "Tapered rollers, set by nut",
     }
 }
@@ -269,7 +274,7 @@ pub(in crate::text) fn wheel_end_is(kind: &str) -> String {
 pub(in crate::text) fn nut_position(nut: NutPosition) -> &'static str {
     match nut {
         NutPosition::AirBrakeHeld => "In the air, brake held",
-        NutPosition::AirBar => "In the air, bar across two studs",
+        NutPosition::AirBar => "In the air, bar across the hub",
         NutPosition::OnGround => "Wheel on the ground",
     }
 }
@@ -341,7 +346,7 @@ pub(in crate::text) fn kit_item(item: KitItem) -> &'static str {
         KitItem::Grease => "Bearing grease of the right kind",
         KitItem::Bearing => "Bearing for this car, new snap ring",
         KitItem::PressSet => "Press kit with plates and tubes that fit",
-        KitItem::GuidePin => "Guide pin for lug bolts, or lug nuts fitted",
+        KitItem::GuidePin => "Guide pin, where lug bolts hold the wheel",
     }
 }
 
@@ -362,9 +367,9 @@ pub(in crate::text) fn vehicle_field(field: VehicleField) -> &'static str {
         VehicleField::Vin => "VIN",
         VehicleField::Family => "Vehicle and years",
         VehicleField::Kind => "Kind of wheel end",
-        VehicleField::Studs => "Lug nuts or bolts, each wheel",
+        VehicleField::Studs => "Lugs, each wheel",
         VehicleField::HubBolts => "Hub bolts, each hub",
-        VehicleField::Fixing => "Nuts or bolts",
+        VehicleField::Fixing => "Wheel held by",
         VehicleField::Power => "Power",
         VehicleField::ParkingBrake => "Parking brake acts on",
         VehicleField::Caliper => "Caliper",
@@ -462,7 +467,7 @@ pub(in crate::text) fn scope(scope: Scope) -> &'static str {
 
 pub(in crate::text) fn due_kind(due: DueKind) -> &'static str {
     match due {
-        DueKind::Retorque => "Re-torque the lug nuts",
+        DueKind::Retorque => "Re-torque the lugs",
         DueKind::Recheck => "Check the bearing again",
     }
 }

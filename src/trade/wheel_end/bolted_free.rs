@@ -5,173 +5,56 @@
 //! plate with its shoes.
 
 use crate::trade::play::Limit;
-use crate::trade::wheel_end::bolted_driven::{LOOK, MEASURE_AGAIN};
-use crate::trade::wheel_end::item::ItemKind;
-use crate::trade::wheel_end::kind::{Count, KitItem, WheelEnd};
-use crate::trade::wheel_end::planned::If::{
-    AtCar, Blocked, Braked, Disc, Drum, NoSensor, NotOpened, NotReleased, Opened, Released, Sensor,
+use crate::trade::wheel_end::kind::{KitItem, WheelEnd};
+use crate::trade::wheel_end::planned::If::{Disc, NoSensor, Sensor};
+use crate::trade::wheel_end::planned::{place, run};
+use crate::trade::wheel_end::runs::{
+    BRACKET_ON, BRAKE_ON, DRUM_OFF, DRUM_OFF_AGAIN, DRUM_ON, HUB_BOLTS, OPEN, OPEN_AGAIN, PROOF,
+    RAISE, READ, SPECS, WHEEL_ON_BOLTED, WIRE_OFF, WORN, WRENCHES,
 };
-use crate::trade::wheel_end::planned::{Place, place};
-use crate::trade::wheel_end::procedure::{REOPENED, SHOVE_CRACKED};
 use crate::trade::wheel_end::step::Check;
 use crate::trade::wheel_end::step::HoldPoint::{Before, Yes};
-use crate::trade::wheel_end::step::Phase::{Gauge, Prove, Tighten};
-use crate::trade::wheel_end::step::SetName;
 use crate::trade::wheel_end::steps::Step;
 
 pub(super) static BOLTED_FREE: WheelEnd = WheelEnd {
-    specs: &[
-        place(Step::SpecHubBolts),
-        place(Step::SpecBracketBolts).only(&[Disc]),
-        place(Step::SpecCaliperPins).only(&[Disc]),
-        place(Step::SpecLugNuts),
-        place(Step::SpecPlayLimit),
-    ],
+    specs: &[place(Step::SpecHubBolts), run(SPECS)],
     kit: &[
-        KitItem::Hub,
-        KitItem::HubBolts,
-        KitItem::Pads,
-        KitItem::TorqueWrench,
-        KitItem::AngleGauge,
-        KitItem::Puller,
-        KitItem::DialGauge,
-        KitItem::Stand,
-        KitItem::Jack,
-        KitItem::Chocks,
-        KitItem::Hook,
-        KitItem::PedalDepressor,
-        KitItem::GuidePin,
-        KitItem::Threadlocker,
-        KitItem::Gloves,
-        KitItem::Charged,
-    ],
-    counts: &[
-        Count::new(ItemKind::LugNuts, 3, 5, 10),
-        Count::new(ItemKind::HubBolts, 3, 4, 4),
-        Count::new(ItemKind::BracketBolts, 2, 2, 2),
-        Count::new(ItemKind::CaliperPins, 2, 2, 2),
+        &[KitItem::Hub, KitItem::HubBolts, KitItem::Pads],
+        WRENCHES,
+        &[KitItem::Puller],
+        RAISE,
+        &[KitItem::GuidePin, KitItem::Threadlocker],
+        WORN,
     ],
     play: Limit::HOUSE,
-    look: LOOK,
-    measure: MEASURE,
-    measure_again: MEASURE_AGAIN,
-    remove: REMOVE,
-    install: INSTALL,
-    reopen: REOPEN,
-    close: CLOSE,
-    put_back: PUT_BACK,
+    measure: &[run(OPEN), DRUM_OFF, run(READ)],
+    // From the brake to the hub out of its seat.
+    remove: &[
+        place(Step::StripBrake).only(&[Disc]).needs(&[Before, Yes]),
+        run(WIRE_OFF),
+        place(Step::StripHub).needs(&[Before, Yes]),
+    ],
+    // From the box to the new hub with its bolts at spec.
+    install: &[
+        place(Step::Compare).only(&[Sensor]).rows(ALIKE_WIRED),
+        place(Step::Compare).only(&[NoSensor]).rows(ALIKE),
+        place(Step::ComparePhoto),
+        place(Step::Seat),
+        place(Step::Offer),
+        place(Step::RouteSensor).only(&[Sensor]),
+        run(HUB_BOLTS),
+        place(Step::RotorOn).only(&[Disc]).alone(),
+    ],
+    reopen: &[run(OPEN_AGAIN), DRUM_OFF_AGAIN],
+    close: &[
+        run(PROOF),
+        DRUM_ON,
+        run(BRACKET_ON),
+        run(BRAKE_ON),
+        run(WHEEL_ON_BOLTED),
+    ],
+    put_back: &[DRUM_ON, run(BRAKE_ON), run(WHEEL_ON_BOLTED)],
 };
-
-/// Opened for the reading, and the first set.
-const MEASURE: &[Place] = &[
-    place(Step::LoosenLugNuts).only(&[NotReleased]),
-    place(Step::LoosenLugNuts).only(&[Released]).alone(),
-    place(Step::ReleaseBrake).only(&[Released]),
-    place(Step::Shove).nth(SHOVE_CRACKED).under(Gauge),
-    place(Step::WheelOff),
-    place(Step::CaliperUp).only(&[Disc]),
-    place(Step::ShoesBack).only(&[Drum]),
-    place(Step::DrumOff).only(&[Drum]),
-    place(Step::GaugeClean),
-    place(Step::RigTip),
-    place(Step::RigPush),
-    place(Step::Round),
-];
-
-/// From the brake to the hub out of its seat.
-const REMOVE: &[Place] = &[
-    place(Step::StripBrake).only(&[Disc]).needs(&[Before, Yes]),
-    place(Step::SensorPhoto).only(&[Sensor]),
-    place(Step::StripSensor).only(&[Sensor]),
-    place(Step::StripHub).needs(&[Before, Yes]),
-];
 
 const ALIKE: &[Check] = &[Check::Pilot, Check::Depth, Check::BoltCircle];
 const ALIKE_WIRED: &[Check] = &[Check::Pilot, Check::Depth, Check::BoltCircle, Check::Plug];
-
-/// From the box to the new hub with its bolts at spec.
-const INSTALL: &[Place] = &[
-    place(Step::Compare).only(&[Sensor]).rows(ALIKE_WIRED),
-    place(Step::Compare).only(&[NoSensor]).rows(ALIKE),
-    place(Step::ComparePhoto),
-    place(Step::Seat),
-    place(Step::Offer),
-    place(Step::RouteSensor).only(&[Sensor]),
-    place(Step::SpecHubBolts).only(&[AtCar]).under(Tighten),
-    place(Step::TurnHubBolts),
-    place(Step::RotorOn).only(&[Disc]).alone(),
-];
-
-const REOPEN: &[Place] = &[
-    place(Step::LoosenLugNuts)
-        .only(&[NotReleased])
-        .nth(REOPENED)
-        .under(Prove),
-    place(Step::LoosenLugNuts)
-        .only(&[Released])
-        .nth(REOPENED)
-        .under(Prove)
-        .alone(),
-    place(Step::ReleaseBrake)
-        .only(&[Released])
-        .nth(REOPENED)
-        .under(Prove),
-    place(Step::Shove).nth(REOPENED).under(Prove),
-    place(Step::WheelOffAgain).nth(REOPENED),
-    place(Step::CaliperUpAgain).only(&[Disc]).nth(REOPENED),
-    place(Step::ShoesBack)
-        .only(&[Drum])
-        .nth(REOPENED)
-        .under(Prove),
-    place(Step::DrumOff)
-        .only(&[Drum])
-        .nth(REOPENED)
-        .under(Prove),
-];
-
-/// The proof at the open wheel end, and from there to the wheel at spec.
-const CLOSE: &[Place] = &[
-    place(Step::RigTip).of(SetName::AFTER).under(Prove),
-    place(Step::RigPush).nth(2).under(Prove),
-    place(Step::Round).of(SetName::AFTER).under(Prove),
-    place(Step::ProveSpin),
-    place(Step::ProveResult).only(&[Blocked]),
-    place(Step::BracketOn).only(&[Disc]),
-    place(Step::SpecBracketBolts)
-        .only(&[Disc, AtCar])
-        .under(Tighten),
-    place(Step::TurnBracketBolts).only(&[Disc]),
-    place(Step::CaliperDown).only(&[Disc]),
-    place(Step::SpecCaliperPins)
-        .only(&[Disc, AtCar])
-        .under(Tighten),
-    place(Step::TurnCaliperPins).only(&[Disc]),
-    place(Step::DrumOn).only(&[Drum]),
-    place(Step::ShoesSet).only(&[Drum]),
-    place(Step::Pedal).only(&[Braked]),
-    place(Step::SetBrake).only(&[Released]),
-    place(Step::WheelOn),
-    place(Step::Lower).needs(&[]),
-    place(Step::SpecLugNuts).only(&[AtCar]).under(Tighten),
-    place(Step::TurnLugNuts),
-];
-
-/// What was opened for the reading is put back, nothing replaced.
-const PUT_BACK: &[Place] = &[
-    place(Step::Lower).only(&[NotOpened]).needs(&[]),
-    place(Step::CaliperDown).only(&[Opened, Disc]),
-    place(Step::SpecCaliperPins)
-        .only(&[Opened, Disc, AtCar])
-        .under(Tighten),
-    place(Step::TurnCaliperPins).only(&[Opened, Disc]),
-    place(Step::DrumOn).only(&[Opened, Drum]),
-    place(Step::ShoesSet).only(&[Opened, Drum]),
-    place(Step::Pedal).only(&[Opened, Braked]),
-    place(Step::SetBrake).only(&[Opened, Released]),
-    place(Step::WheelOn).only(&[Opened]),
-    place(Step::Lower).only(&[Opened]).needs(&[]),
-    place(Step::SpecLugNuts)
-        .only(&[Opened, AtCar])
-        .under(Tighten),
-    place(Step::TurnLugNuts).only(&[Opened]),
-];

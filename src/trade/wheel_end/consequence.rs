@@ -235,7 +235,11 @@ fn picked(step: Step, pick: Choice, warning_lights: Option<Choice>) -> &'static 
         Choice::FlexMore => HERE,
         Choice::OtherTighter | Choice::OtherLooser => &[IsNoted(Noted::NoLimitByHand)],
         Choice::SomeLoose | Choice::SameCorner | Choice::OtherCorner => COUNTED,
-        Choice::RetorqueDeclined => ON_REPORT,
+        Choice::RetorqueDeclined
+        | Choice::RenewedBoth
+        | Choice::RenewedOuter
+        | Choice::RenewedInner
+        | Choice::RenewedNone => ON_REPORT,
         Choice::NoWarningLights
         | Choice::NoChange
         | Choice::SmoothQuiet

@@ -8,6 +8,7 @@ use crate::trade::wheel_end::item::ItemKind;
 use crate::trade::wheel_end::plan::{CornerPlan, Plan};
 use crate::trade::wheel_end::planned::{Place, asked};
 use crate::trade::wheel_end::pressed::PRESSED;
+use crate::trade::wheel_end::pressed_free::PRESSED_FREE;
 use crate::trade::wheel_end::spindle_hub::SPINDLE_HUB;
 use crate::trade::wheel_end::step::{Form, PlannedStep, StepKey};
 use crate::trade::wheel_end::steps::Step;
@@ -25,6 +26,8 @@ words! {
         SpindleHub = "spindle_hub",
         /// A double-row bearing pressed into the knuckle, driven through a shaft with an axle nut.
         Pressed = "pressed",
+        /// A double-row bearing pressed into a hub on a spindle, not driven.
+        PressedFree = "pressed_free",
         /// Two rows of tapered rollers on a spindle, set by its nut.
         Tapered = "tapered",
     }
@@ -47,18 +50,12 @@ words! {
 pub struct WheelEnd {
     /// The specs that it needs, in the order in which they are looked up.
     pub(super) specs: &'static [Place],
-    /// What has to be in the van.
-    pub kit: &'static [KitItem],
-    /// How many there are of the items of which there are several.
-    pub(super) counts: &'static [Count],
+    /// What has to be in the van, in runs that several kinds share.
+    pub(super) kit: &'static [&'static [KitItem]],
     /// The play that is allowed where the manufacturer gives none.
     pub play: Limit,
-    /// Raised, and looked at with the wheel on.
-    pub(super) look: &'static [Place],
     /// Opened for the reading, and the first set.
     pub(super) measure: &'static [Place],
-    /// A second set before the work.
-    pub(super) measure_again: &'static [Place],
     /// Taking the part out.
     pub(super) remove: &'static [Place],
     /// Putting the new one in, up to the reading after.
@@ -71,23 +68,22 @@ pub struct WheelEnd {
     pub(super) put_back: &'static [Place],
 }
 
-/// How many there are of one group.
-pub(super) struct Count {
-    group: ItemKind,
-    least: u8,
-    usual: u8,
-    most: u8,
+/// How few, how many as a rule and how many at most there are of an item of which there are several.
+const fn several(group: ItemKind) -> Option<(u8, u8, u8)> {
+    match group {
+        ItemKind::LugNuts => Some((3, 5, 10)),
+        ItemKind::HubBolts => Some((3, 4, 4)),
+        ItemKind::BracketBolts | ItemKind::CaliperPins | ItemKind::StrutBolts => Some((2, 2, 2)),
+        _ => None,
+    }
 }
 
-impl Count {
-    pub(super) const fn new(group: ItemKind, least: u8, usual: u8, most: u8) -> Self {
-        Self {
-            group,
-            least,
-            usual,
-            most,
-        }
-    }
+/// How many items of a group there are at a wheel end, by what was noted of the vehicle; the usual
+/// number where nothing was.
+pub fn usual_count(group: ItemKind, noted: Option<u8>) -> u8 {
+    several(group).map_or(1, |(least, usual, most)| {
+        noted.unwrap_or(usual).clamp(least, most)
+    })
 }
 
 impl Kind {
@@ -98,15 +94,21 @@ impl Kind {
             Self::BoltedFree => &BOLTED_FREE,
             Self::SpindleHub => &SPINDLE_HUB,
             Self::Pressed => &PRESSED,
+            Self::PressedFree => &PRESSED_FREE,
             Self::Tapered => &TAPERED,
         }
     }
 }
 
 impl Kind {
+    /// Whether a bearing is pressed in, so that its encoder may face the wrong side.
+    pub const fn is_pressed(self) -> bool {
+        matches!(self, Self::Pressed | Self::PressedFree)
+    }
+
     /// Whether shoes in a drum may brake it.
     pub const fn may_have_a_drum(self) -> bool {
-        matches!(self, Self::BoltedFree | Self::SpindleHub | Self::Tapered)
+        !matches!(self, Self::BoltedDriven | Self::Pressed)
     }
 }
 
@@ -121,14 +123,9 @@ impl WheelEnd {
         asked.filter_map(spec).collect()
     }
 
-    /// How many items of a group there are, by what was noted of the vehicle; the usual number
-    /// where nothing was.
-    pub fn count(&self, group: ItemKind, noted: Option<u8>) -> u8 {
-        let several = self.counts.iter().find(|count| count.group == group);
-        several.map_or(1, |count| {
-            let noted = noted.unwrap_or(count.usual);
-            noted.clamp(count.least, count.most)
-        })
+    /// What has to be in the van.
+    pub fn kit(&self) -> impl Iterator<Item = KitItem> {
+        self.kit.iter().copied().flatten().copied()
     }
 
     /// The steps that open it again to measure the new part once more.
@@ -141,13 +138,14 @@ impl WheelEnd {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::trade::wheel_end::planned::steps;
 
     #[test]
     fn the_specs_of_a_kind_are_asked_by_steps_that_ask_for_a_spec() {
         for kind in Kind::ALL {
-            for place in kind.wheel_end().specs {
-                let form = &place.step.row().form;
-                assert!(matches!(form, Form::Spec(_)), "{kind:?} {:?}", place.step);
+            for step in steps(kind.wheel_end().specs) {
+                let form = &step.row().form;
+                assert!(matches!(form, Form::Spec(_)), "{kind:?} {step:?}");
             }
         }
     }

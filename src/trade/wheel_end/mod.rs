@@ -9,9 +9,11 @@ mod mishap;
 mod plan;
 mod planned;
 mod pressed;
+mod pressed_free;
 mod procedure;
 mod road;
 mod row;
+mod runs;
 mod shown;
 mod spindle_hub;
 mod step;
@@ -22,13 +24,13 @@ pub use consequence::{
     Consequence, Evidence, Given, Noted, Scope, consequences, hold, is_guard, is_work, stays_open,
 };
 pub use item::{Item, ItemKind, ItemState, items};
-pub use kind::{Kind, KitItem, WheelEnd};
+pub use kind::{Kind, KitItem, WheelEnd, usual_count};
 pub use mishap::{Hands, can_happen, is_seen_behind};
 pub use plan::{Build, CornerPlan, Course, Fitted, NutPosition, Plan, Sign, Start};
 pub use planned::{ROUNDS, round_number, setup_number};
 pub use procedure::{REOPENED, SHOVE_CRACKED, SHOVE_FURTHER, SHOVE_WAITED, STUD_BROKE, procedure};
 pub use road::{sign_gone, sign_of, sign_step};
-pub use row::{Again, Car, Row};
+pub use row::{Again, Car, Meets, Row};
 pub use shown::{CaptionWord, StepDrawing};
 pub use step::{
     Change, Check, Choice, Form, HoldPoint, Measured, NotDoneReason, Phase, PlannedStep, SetName,

@@ -5,7 +5,7 @@ use crate::trade::vehicle::{NutLock, Pressing, SpeedSensor, WheelBrake};
 use crate::trade::wheel_end::kind::Kind;
 use crate::trade::wheel_end::plan::{CornerPlan, Course, NutPosition, Plan, Sign, Start};
 use crate::trade::wheel_end::road::sign_gone;
-use crate::trade::wheel_end::row::More;
+use crate::trade::wheel_end::row::{More, Row};
 use crate::trade::wheel_end::step::{
     Change, Check, Form, HoldPoint, Phase, PlannedStep, SetName, StepKey, When,
 };
@@ -14,11 +14,10 @@ use crate::trade::wheel_end::steps::Step;
 /// How many rounds one set of readings has.
 pub const ROUNDS: u8 = 3;
 
-/// One place in an order of steps.
+/// One place in an order of steps: a step, or a run of them that several orders share.
 #[derive(Clone, Copy)]
-pub struct Place {
-    /// What stands there.
-    pub step: Step,
+pub(super) struct Place {
+    stands: Stands,
     /// Which time it is asked; of a reading its set says that.
     nth: u8,
     set: SetName,
@@ -28,6 +27,14 @@ pub struct Place {
     changes: Option<&'static [Change]>,
     checks: Option<&'static [Check]>,
     alone: bool,
+}
+
+/// What stands at a place.
+#[derive(Clone, Copy)]
+enum Stands {
+    Step(Step),
+    /// The places of a run, under the facts of the place that it stands at.
+    Run(&'static [Place]),
 }
 
 /// A fact of a job under which a step is asked.
@@ -49,10 +56,6 @@ pub(super) enum If {
     PlayFelt,
     /// The proof after the work speaks against the new part.
     Blocked,
-    /// The inspection was agreed to.
-    Opened,
-    /// It was refused.
-    NotOpened,
     /// Lug nuts were found loose.
     NutsLoose,
     /// The road test was driven.
@@ -105,8 +108,6 @@ impl If {
             Self::InAir => plan.nut != NutPosition::OnGround,
             Self::PlayFelt => at.is_some_and(|at| at.play_felt),
             Self::Blocked => at.is_some_and(|at| at.blocked),
-            Self::Opened => !plan.teardown_refused,
-            Self::NotOpened => plan.teardown_refused,
             Self::NutsLoose => plan.nuts_loose,
             Self::Driven => plan.driven,
             Self::MoreQuestions => plan.more_questions,
@@ -134,8 +135,17 @@ impl If {
 
 /// A step at its place, as its row says.
 pub(super) const fn place(step: Step) -> Place {
+    stands(Stands::Step(step))
+}
+
+/// A run of places; all but [`Place::only`] is said at the places in it.
+pub(super) const fn run(places: &'static [Place]) -> Place {
+    stands(Stands::Run(places))
+}
+
+const fn stands(stands: Stands) -> Place {
     Place {
-        step,
+        stands,
         nth: 1,
         set: SetName::FIRST,
         only: &[],
@@ -151,9 +161,21 @@ pub(super) const fn place(step: Step) -> Place {
 pub(super) fn asked(order: &[Place], plan: &Plan, at: Option<&CornerPlan>) -> Vec<PlannedStep> {
     let here = |place: &&Place| place.only.iter().all(|only| only.holds(plan, at));
     let places = order.iter().filter(here);
-    places
-        .flat_map(|place| place.planned_steps(plan, at))
-        .collect()
+    let planned = |place: &Place| match place.stands {
+        Stands::Step(step) => place.planned_steps(step, plan, at),
+        Stands::Run(run) => asked(run, plan, at),
+    };
+    places.flat_map(planned).collect()
+}
+
+/// Every step of an order, whatever it is asked under.
+#[cfg(test)]
+pub(super) fn steps(order: &[Place]) -> Vec<Step> {
+    let of = |place: &Place| match place.stands {
+        Stands::Step(step) => vec![step],
+        Stands::Run(run) => steps(run),
+    };
+    order.iter().flat_map(of).collect()
 }
 
 impl Place {
@@ -205,11 +227,11 @@ impl Place {
         self
     }
 
-    fn planned_steps(&self, plan: &Plan, at: Option<&CornerPlan>) -> Vec<PlannedStep> {
-        let row = self.step.row();
+    fn planned_steps(&self, step: Step, plan: &Plan, at: Option<&CornerPlan>) -> Vec<PlannedStep> {
+        let row = step.row();
         let planned = |form, nth| PlannedStep {
             key: StepKey {
-                step: self.step,
+                step,
                 corner: at.map(|at| at.corner),
                 nth,
             },
@@ -226,14 +248,13 @@ impl Place {
                 .collect(),
             Form::DialSetup(_) => vec![planned(Form::DialSetup(set), setup_number(set))],
             Form::Decide(_) => vec![planned(Form::Decide(self.nth), self.nth)],
-            Form::Checks(_) => vec![planned(Form::Checks(self.recorded(plan)), self.nth)],
+            Form::Checks(_) => vec![planned(Form::Checks(self.recorded(row, plan)), self.nth)],
             form => vec![planned(form.clone(), self.nth)],
         }
     }
 
     /// The rows of a list, with those that the job adds.
-    fn recorded(&self, plan: &Plan) -> Vec<Check> {
-        let row = self.step.row();
+    fn recorded(&self, row: &Row, plan: &Plan) -> Vec<Check> {
         let signs: &[Sign] = match row.more {
             More::Signs => &plan.signs,
             More::Nothing | More::WrongLooks => &[],

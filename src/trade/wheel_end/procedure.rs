@@ -10,6 +10,7 @@ use crate::trade::wheel_end::planned::If::{
     Realigned, Replaced, RetorqueDue,
 };
 use crate::trade::wheel_end::planned::{Place, asked, place};
+use crate::trade::wheel_end::runs::{LOOK, READ_AGAIN};
 use crate::trade::wheel_end::step::{Form, HoldPoint, Phase, PlannedStep, StepKey};
 use crate::trade::wheel_end::steps::Step;
 
@@ -100,6 +101,9 @@ const ARRIVE: &[Place] = &[
     place(Step::HeatOther),
 ];
 
+/// Where nothing was opened only the lifted wheel comes down again.
+const NOT_OPENED: &[Place] = &[place(Step::Lower).needs(&[])];
+
 const DECIDE: &[Place] = &[
     place(Step::SpecPlayLimit)
         .only(&[AtCar])
@@ -161,13 +165,17 @@ const HAND_OVER: &[Place] = &[
 
 fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<PlannedStep> {
     let these = |order| asked(order, plan, Some(at));
-    let mut steps = these(kind.look);
+    let mut steps = these(LOOK);
+    let back = match plan.teardown_refused {
+        true => NOT_OPENED,
+        false => kind.put_back,
+    };
     if !plan.teardown_refused {
         steps.extend(these(kind.measure));
     }
     steps.extend(these(DECIDE));
     if at.second_set {
-        steps.extend(these(kind.measure_again));
+        steps.extend(these(READ_AGAIN));
         steps.extend(these(DECIDE_AGAIN));
     }
     if !matches!(at.course, Course::Open | Course::PutBack) {
@@ -178,10 +186,8 @@ fn at_corner(kind: &WheelEnd, plan: &Plan, at: &CornerPlan) -> Vec<PlannedStep> 
     }
     match at.course {
         Course::Open | Course::Asking => {}
-        Course::PutBack => steps.extend(these(kind.put_back)),
-        Course::Declined => {
-            steps.extend(lifted_again(plan, at, these(kind.put_back)));
-        }
+        Course::PutBack => steps.extend(these(back)),
+        Course::Declined => steps.extend(lifted_again(plan, at, these(back))),
         Course::Replace => {
             let mut work = Vec::new();
             if plan.teardown_refused {

@@ -3,6 +3,7 @@
 use crate::trade::fastening::SpecItem;
 use crate::trade::wheel_end::consequence::{Consequence, GO_ON, STAYS_LOOSE};
 use crate::trade::wheel_end::item::ItemKind;
+use crate::trade::wheel_end::plan::Sign;
 use crate::trade::wheel_end::shown::{CaptionWord, StepDrawing};
 use crate::trade::wheel_end::step::{Change, Check, Choice, Form, HoldPoint, Phase};
 
@@ -48,6 +49,8 @@ pub struct Row {
     pub compares: &'static [ItemKind],
     /// What a photo taken at it commonly shows, the likeliest first; never more than six.
     pub captions: &'static [CaptionWord],
+    /// What hands, ears or the dial meet at it on a practice car.
+    pub meets: Option<Meets>,
     /// The drawing that it shows.
     pub drawing: Option<StepDrawing>,
 }
@@ -61,6 +64,42 @@ pub enum More {
     Signs,
     /// After them, the looks before driving that were not right.
     WrongLooks,
+}
+
+/// What is met at a step: what a practice car answers there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Meets {
+    /// How many lug nuts turn, as found.
+    NutsAsFound,
+    /// The same under the wrench, which seats them.
+    NutsTried,
+    /// Movement felt at the tire.
+    Play,
+    /// Whether it goes away with the brake held.
+    BrakeHeld,
+    /// How the old bearing turns.
+    OldSpin,
+    /// How the new one turns.
+    NewSpin,
+    /// The wheel across the axle.
+    OtherSide,
+    /// The nut that holds the hub, as found.
+    Nut,
+    /// The side that is louder in a swerve.
+    Swerve,
+    /// Any other sign of the road test.
+    Sign(Sign),
+    /// The signs that are left on the road after the work.
+    RoadAfter,
+    /// The temperature of this hub, or of the other side's.
+    Heat {
+        /// Whether it is this hub.
+        here: bool,
+    },
+    /// The needle while the knuckle is pushed.
+    Base,
+    /// The needle while the hub is pushed and pulled.
+    Needle,
 }
 
 /// What the car does at a step.
@@ -123,6 +162,7 @@ pub(super) const fn form(phase: Phase, form: Form, not_done: &'static [Consequen
         bare: &[],
         compares: &[],
         captions: ANY,
+        meets: None,
         drawing: None,
     }
 }
@@ -259,6 +299,11 @@ impl Row {
 
     pub(super) const fn compares(mut self, parts: &'static [ItemKind]) -> Self {
         self.compares = parts;
+        self
+    }
+
+    pub(super) const fn meets(mut self, meets: Meets) -> Self {
+        self.meets = Some(meets);
         self
     }
 

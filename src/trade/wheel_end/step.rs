@@ -121,6 +121,8 @@ words! {
         NutTight = "nut_tight", NutRetorqued = "nut_retorqued", NutSlack = "nut_slack",
         LockHolds = "lock_holds", LockGone = "lock_gone",
         SlotMeets = "slot_meets", SlotLooser = "slot_looser", SlotTighter = "slot_tighter",
+        RenewedBoth = "renewed_both", RenewedOuter = "renewed_outer",
+        RenewedInner = "renewed_inner", RenewedNone = "renewed_none",
         FlexNone = "flex_none", FlexHalf = "flex_half", FlexOne = "flex_one", FlexMore = "flex_more",
         BaseElsewhere = "base_elsewhere",
         NoneLoose = "none_loose", SomeLoose = "some_loose", RetorqueDeclined = "retorque_declined",

@@ -4,8 +4,9 @@
 use crate::trade::fastening::SpecItem;
 use crate::trade::wheel_end::consequence::*;
 use crate::trade::wheel_end::item::ItemKind;
+use crate::trade::wheel_end::plan::Sign;
 use crate::trade::wheel_end::row::{
-    Again, Car, More, Row, act, ask, choice, form, list, moves, spec, steps, turn,
+    Again, Car, Meets, More, Row, act, ask, choice, form, list, moves, spec, steps, turn,
 };
 use crate::trade::wheel_end::shown::{CaptionWord as Shows, StepDrawing};
 use crate::trade::wheel_end::step::HoldPoint::{Before, Down, Loose, Nut, Stand, Yes};
@@ -51,6 +52,12 @@ const SPIN: &[Choice] = &[
     Choice::Noisy,
     Choice::RoughNoisy,
     Choice::GrindsHot,
+];
+const ROLLERS: &[Choice] = &[
+    Choice::RenewedBoth,
+    Choice::RenewedOuter,
+    Choice::RenewedInner,
+    Choice::RenewedNone,
 ];
 const FLEX: &[Choice] = &[
     Choice::FlexNone,
@@ -130,8 +137,11 @@ const SEAT: &[Shows] = &[
 const LEFT: &[Shows] = &[Shows::Finished, Shows::AsLeft, Shows::OldPart];
 
 /// A sign of the road: one that was there is asked for again after the work.
-const fn sign() -> Row {
-    ask(Listen, GO_ON, ON_REPORT).yes(ASKS).with_next()
+const fn sign(sign: Sign) -> Row {
+    ask(Listen, GO_ON, ON_REPORT)
+        .yes(ASKS)
+        .with_next()
+        .meets(Meets::Sign(sign))
 }
 
 steps! {
@@ -163,20 +173,20 @@ steps! {
     MeetLook = "meet_look": list(Meet, NEW_PART, NOT_LOOSENED);
     TeardownYes = "teardown_yes": form(Meet, Form::Consent, NOT_LOOSENED).no(ASKS);
 
-    BeforeDriving = "before_driving": list(Listen, &LOOKS, NOT_YET_DRIVEN);
+    BeforeDriving = "before_driving": list(Listen, &LOOKS, NOT_YET_DRIVEN).meets(Meets::NutsAsFound);
     NutsToSpec = "nuts_to_spec": ask(Listen, HERE, NOT_YET_DRIVEN);
     FoundPhoto = "found_photo": form(Listen, Form::Photo, ON_REPORT).owed_in(&[Listen, Lift]);
     Drive = "drive": act(Listen, DECISION).needs(&[Loose, Down]).car(Car::Drives);
-    SignSpeed = "sign_speed": sign();
-    SignSwerve = "sign_swerve": choice(Listen, SWERVE, ON_REPORT).with_next();
-    SignCoast = "sign_coast": sign();
-    SignSurface = "sign_surface": sign();
-    SignBrake = "sign_brake": sign();
-    SignFullLock = "sign_full_lock": sign();
-    SignShake = "sign_shake": sign();
-    SignPulse = "sign_pulse": sign();
-    HeatHere = "heat_here": form(Listen, Form::Number(Measured::HubHeat), DECISION);
-    HeatOther = "heat_other": form(Listen, Form::Number(Measured::HubHeat), DECISION);
+    SignSpeed = "sign_speed": sign(Sign::Speed);
+    SignSwerve = "sign_swerve": choice(Listen, SWERVE, ON_REPORT).with_next().meets(Meets::Swerve);
+    SignCoast = "sign_coast": sign(Sign::Coast);
+    SignSurface = "sign_surface": sign(Sign::Surface);
+    SignBrake = "sign_brake": sign(Sign::Brake);
+    SignFullLock = "sign_full_lock": sign(Sign::FullLock);
+    SignShake = "sign_shake": sign(Sign::Shake);
+    SignPulse = "sign_pulse": sign(Sign::Pulse);
+    HeatHere = "heat_here": form(Listen, Form::Number(Measured::HubHeat), DECISION).meets(Meets::Heat { here: true });
+    HeatOther = "heat_other": form(Listen, Form::Number(Measured::HubHeat), DECISION).meets(Meets::Heat { here: false });
 
     LiftHold = "lift_hold": act(Lift, HERE).photo(STANDING).drawn(StepDrawing::Chocks);
     LiftStand = "lift_stand":
@@ -187,14 +197,14 @@ steps! {
     Shove = "shove":
         ask(Lift, HERE, HERE).proves(Stand).photo(STANDING).drawn(StepDrawing::Shove);
 
-    RockNuts = "rock_nuts": ask(Rock, HERE, HERE);
-    RockTwelveSix = "rock_twelve_six": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::TwelveSix);
-    RockNineThree = "rock_nine_three": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::NineThree);
-    RockAxial = "rock_axial": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::PushPull);
-    BrakeHeld = "brake_held": choice(Rock, &[Choice::PlayGone, Choice::PlayStays], DECISION);
-    SpinHand = "spin_hand": choice(Rock, SPIN, DECISION).drawn(StepDrawing::PushPull);
+    RockNuts = "rock_nuts": ask(Rock, HERE, HERE).meets(Meets::NutsTried);
+    RockTwelveSix = "rock_twelve_six": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::TwelveSix).meets(Meets::Play);
+    RockNineThree = "rock_nine_three": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::NineThree).meets(Meets::Play);
+    RockAxial = "rock_axial": form(Rock, Form::Swing, DECISION).drawn(StepDrawing::PushPull).meets(Meets::Play);
+    BrakeHeld = "brake_held": choice(Rock, &[Choice::PlayGone, Choice::PlayStays], DECISION).meets(Meets::BrakeHeld);
+    SpinHand = "spin_hand": choice(Rock, SPIN, DECISION).drawn(StepDrawing::PushPull).meets(Meets::OldSpin);
     OtherSide = "other_side":
-        choice(Rock, &[Choice::SameAsOther, Choice::OtherTighter, Choice::OtherLooser], DECISION);
+        choice(Rock, &[Choice::SameAsOther, Choice::OtherTighter, Choice::OtherLooser], DECISION).meets(Meets::OtherSide);
 
     LoosenLugNuts = "loosen_lug_nuts": act(Gauge, ON_REPORT)
         .moves(moves![LugNuts: Loosened]).car(Car::Grips)
@@ -213,15 +223,15 @@ steps! {
         .drawn(StepDrawing::CastleSlot);
     NutFound = "nut_found":
         choice(Gauge, &[Choice::NutTight, Choice::NutRetorqued, Choice::NutSlack], NO_DIAL)
-            .drawn(StepDrawing::NutStake);
+            .drawn(StepDrawing::NutStake).meets(Meets::Nut);
     GaugeClean = "gauge_clean":
         act(Gauge, ON_REPORT).behind_the_wheel().with_next().drawn(StepDrawing::DialRig);
-    RigPush = "rig_push": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig);
+    RigPush = "rig_push": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig).meets(Meets::Base);
     RigTip = "rig_tip": form(Gauge, Form::DialSetup(SetName::FIRST), READING)
         .rests_on(NEW_HUB).drawn(StepDrawing::DialRig);
     Round = "round": form(Gauge, Form::Round(SetName::FIRST, 1), READING)
-        .proves(Before).rests_on(NEW_HUB).photo(&[Shows::DialReading]);
-    RigAgain = "rig_again": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig);
+        .proves(Before).rests_on(NEW_HUB).photo(&[Shows::DialReading]).meets(Meets::Needle);
+    RigAgain = "rig_again": choice(Gauge, FLEX, READING).drawn(StepDrawing::DialRig).meets(Meets::Base);
 
     Decide = "decide": form(Phase::Decide, Form::Decide(1), HERE);
     Agree = "agree": form(Phase::Agree, Form::Consent, HERE).no(ASKS).proves(Yes);
@@ -259,9 +269,12 @@ steps! {
         .moves(moves![Bearing: Off]).photo(SEAT).drawn(StepDrawing::PressOuter);
 
     TaperLook = "taper_look": list(Fit, TAPERS, HERE).photo(PARTS).drawn(StepDrawing::TaperStack);
+    RollersNew = "rollers_new": choice(Fit, ROLLERS, ON_REPORT).photo(PARTS)
+        .drawn(StepDrawing::TaperStack);
     PackGrease = "pack_grease": act(Fit, HERE).with_next().drawn(StepDrawing::TaperStack);
     SealIn = "seal_in": act(Fit, HERE);
     HubOn = "hub_on": act(Fit, HERE).moves(moves![Hub: Done, SpindleNut: ByHand])
+        .rests_on(&[ItemKind::Bearing, ItemKind::SnapRing])
         .photo(SEAT).drawn(StepDrawing::TaperStack);
     BoreLook = "bore_look": list(Fit, BORE, HERE).photo(SEAT);
     EncoderPhoto = "encoder_photo":
@@ -340,7 +353,7 @@ steps! {
     MishapPhoto = "mishap_photo": form(Tighten, Form::Photo, ON_REPORT)
         .photo(&[Shows::Thread, Shows::Damage, Shows::Rust, Shows::OldPart]);
 
-    ProveSpin = "prove_spin": choice(Prove, SPIN, PROOF).rests_on(NEW_HUB);
+    ProveSpin = "prove_spin": choice(Prove, SPIN, PROOF).rests_on(NEW_HUB).meets(Meets::NewSpin);
     ProvePedal = "prove_pedal": ask(Prove, HERE, HERE)
         .proves(HoldPoint::Pedal).again(Again::Reopened);
     Clear = "clear": list(Prove, &[Check::ToolsCounted, Check::ChocksOut], BEFORE_IT_MOVES)
@@ -348,7 +361,7 @@ steps! {
     ProveWarningLights = "prove_warning_lights": choice(Prove, WARNING_LIGHTS, BEFORE_IT_MOVES).needs(TO_MOVE)
         .car(Car::Moves).must_be_seen().photo(&[Shows::WarningLightsOn, Shows::Odometer]);
     ProveRoad = "prove_road": list(Prove, &[Check::RoadClean], PROOF)
-        .more(More::Signs).needs(TO_MOVE).car(Car::Moves);
+        .more(More::Signs).needs(TO_MOVE).car(Car::Moves).meets(Meets::RoadAfter);
     ProveResult = "prove_result": form(Prove, Form::Result, PROOF).again(Again::Reopened);
 
     Alignment = "alignment": ask(HandOver, ON_REPORT, ON_REPORT);

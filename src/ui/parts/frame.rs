@@ -119,7 +119,12 @@ fn framed(at: &StepContext, words: Option<Node>, (body, beyond): (Node, Node), k
 /// What to do now, where the answer at this step holds something.
 fn held(at: &StepContext) -> Option<Node> {
     let holding = holding(at.sheet(), &at.open.plan, &at.planned)?;
-    let now = text::follows(at.lang, holding.question.step, holding.given);
+    let now = text::follows(
+        at.lang,
+        holding.question,
+        holding.given,
+        at.open.plan.build(),
+    );
     let shown = view! {
         <aside class="hold" role="alert">
             <h2>{text::held_title(at.lang)}</h2>

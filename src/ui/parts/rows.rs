@@ -4,7 +4,7 @@ use crate::job::combined_steps::Line;
 use crate::job::ending::retorque_odometer;
 use crate::text::{self, Say};
 use crate::trade::answer::Answer;
-use crate::trade::wheel_end::{Check, Form, Given, PlannedStep, Step};
+use crate::trade::wheel_end::{Check, Form, Given, PlannedStep, StepKey};
 use crate::ui::at::StepContext;
 use crate::ui::beside::retorque;
 use crate::ui::parts::draft::Drafts;
@@ -52,8 +52,11 @@ fn of_step(at: &StepContext, step: usize, planned: &PlannedStep) -> Node {
     let lines = lines.iter().enumerate().filter(|(_, l)| l.step == step);
     let lines: Vec<Node> = lines
         .map(|(row, line)| match line.check {
-            Some(check) => turned(at, row, planned.key.step, text::check(at.lang, check)),
-            None => turned(at, row, planned.key.step, text.say),
+            Some(check) => {
+                let what = text::check(at.lang, check, at.open.plan.fitted.fixing);
+                turned(at, row, planned.key, what)
+            }
+            None => turned(at, row, planned.key, text.say),
         })
         .collect();
     let say = matches!(planned.form, Form::Checks(_))
@@ -71,8 +74,9 @@ fn of_step(at: &StepContext, step: usize, planned: &PlannedStep) -> Node {
 }
 
 /// One row: a tap turns it, and the word says how it stands.
-fn turned(at: &StepContext, row: usize, step: Step, what: &'static str) -> Node {
+fn turned(at: &StepContext, row: usize, key: StepKey, what: &'static str) -> Node {
     let (all, lang, drafts, names) = (at.rows.lines, at.lang, Drafts::of(at), names(at));
+    let build = at.open.plan.build();
     let line = move || all.with(|all| all.get(row).copied());
     let answer = move || line().and_then(|line| line.answer);
     let turn = move |_| {
@@ -86,7 +90,7 @@ fn turned(at: &StepContext, row: usize, step: Step, what: &'static str) -> Node 
     };
     let wrong = move || {
         let (check, answer) = line().and_then(|line| line.check.zip(line.answer))?;
-        let now = text::follows(lang, step, Given::Row(check, answer));
+        let now = text::follows(lang, key, Given::Row(check, answer), build);
         (answer != Answer::Yes).then(|| view! { <p class="checks__now" role="status">{now}</p> })
     };
     let word = move || match line() {

@@ -286,7 +286,7 @@ fn finding(at: &StepContext, corner: Corner, decision: Decision) -> Node {
             )}
             {word(at.lang, corner, decision)}
         </div>
-        <p class="customer__sentence">{text::decision_sentence_customer(at.lang, decision)}</p>
+        <p class="customer__sentence">{text::decision_sentence_customer(at.lang, decision, at.open.plan.kind)}</p>
         {because(at, corner)}
     }
 }

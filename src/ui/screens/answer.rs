@@ -150,7 +150,8 @@ fn check_row(
     recorded: Option<Answer>,
 ) -> Option<Node> {
     let check = *checks.get(row)?;
-    let (lang, step, drafts) = (at.lang, at.planned.key.step, Drafts::of(at));
+    let (lang, key, drafts) = (at.lang, at.planned.key, Drafts::of(at));
+    let build = at.open.plan.build();
     let names = names(checks);
     let answer = move || given.with(|all| all.get(row).copied().flatten());
     let turn = move |_| {
@@ -163,7 +164,7 @@ fn check_row(
     };
     let wrong = move || {
         let answer = answer().filter(|answer| *answer != Answer::Yes)?;
-        let now = text::follows(lang, step, Given::Row(check, answer));
+        let now = text::follows(lang, key, Given::Row(check, answer), build);
         Some(view! { <p class="checks__now" role="status">{now}</p> })
     };
     let row = view! {
@@ -174,7 +175,7 @@ fn check_row(
                 data-answer={move || answer().map_or("open", Answer::code)}
                 on:click=turn
             >
-                <span class="checks__what">{text::check(lang, check)}</span>
+                <span class="checks__what">{text::check(lang, check, build.fitted.fixing)}</span>
                 <b class="checks__answer">
                     {move || answer().map_or("–", |answer| text::answer(lang, answer))}
                 </b>

@@ -230,7 +230,12 @@ fn unfinished(at: &StepContext) -> Node {
 fn what_holds(at: &StepContext) -> Option<Node> {
     let open = &at.open;
     let holding = end_holding(&open.sheet, &open.plan, &open.steps)?;
-    let now = text::follows(at.lang, holding.question.step, holding.given);
+    let now = text::follows(
+        at.lang,
+        holding.question,
+        holding.given,
+        at.open.plan.build(),
+    );
     let there = Route::Step(open.log.0.clone(), holding.question).to_hash();
     let shown = view! {
         <aside class="hold" role="alert">

@@ -74,7 +74,7 @@ fn sheet_of(at: &StepContext, corner: Corner, nth: u8, verdict: &Verdict) -> Nod
         text::decision_next(lang, verdict.decision)
     };
     let stop = (verdict.decision == Decision::Stop).then(|| {
-        let sentence = text::decision_sentence_customer(lang, Decision::Stop);
+        let sentence = text::decision_sentence_customer(lang, Decision::Stop, at.open.plan.kind);
         view! { <p class="verdict__danger" role="alert">{sentence}</p> }
     });
     view! {

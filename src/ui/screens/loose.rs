@@ -90,7 +90,8 @@ fn one(app: App, open: &Arc<Open>, row: &Row, lang: Lang, fmt: Format) -> Node {
         Some((stage, all)) => text::stage_of(lang, stage, all),
         None => text::hold_state(lang, row.hold).to_owned(),
     };
-    let mishap = row.mishap.map(|mishap| text::mishap(lang, mishap.kind));
+    let fixing = open.plan.fitted.fixing;
+    let mishap = row.mishap.map(|it| text::mishap(lang, it.kind, fixing));
     let who = row.entry.map(|entry| {
         let when = stamp(
             entry.at.recorded.unwrap_or(entry.at.utc_ms),

@@ -79,7 +79,7 @@ impl Fields {
         let box_says = at.corner().and_then(|corner| at.sheet().part(corner));
         let part = match box_says.filter(|_| kind.goes_back()) {
             Some(part) => text::number_and_lot(at.lang, &part.number, &part.lot),
-            None => text::mishap_part(at.lang, kind).to_owned(),
+            None => text::mishap_part(at.lang, kind, at.open.plan.fitted.fixing).to_owned(),
         };
         let minutes = if kind.asks_customer() { "30" } else { "0" };
         Self {
@@ -104,9 +104,13 @@ fn at_which(at: &StepContext, kind: MishapKind) -> Vec<(Item, StepKey)> {
 pub fn which(at: &StepContext, telling: RwSignal<Telling>) -> Node {
     let kinds = possible(at.sheet(), &at.screen_steps()).into_iter();
     let keys = kinds.map(|(kind, _)| {
-        key(Look::Plain, text::mishap(at.lang, kind), move || {
-            telling.set(Telling::Event(kind));
-        })
+        key(
+            Look::Plain,
+            text::mishap(at.lang, kind, at.open.plan.fitted.fixing),
+            move || {
+                telling.set(Telling::Event(kind));
+            },
+        )
     });
     let body = view! { <h2 class="mishap">{at.say(Say::WentWrong)}</h2> };
     let keys = view! {
@@ -142,8 +146,8 @@ pub fn recorded(
     let field = |field: Field, label| field.show(at.say(label), "", fields.drafts, || {});
     let body = view! {
         <aside class="hold mishap" role="alert">
-            <h2>{text::mishap(lang, kind)}</h2>
-            <p>{text::mishap_say(lang, kind)}</p>
+            <h2>{text::mishap(lang, kind, at.open.plan.fitted.fixing)}</h2>
+            <p>{text::mishap_say(lang, kind, at.open.plan.fitted.fixing)}</p>
         </aside>
         {which}
         {field(Field::words("mishap-part", fields.part), Say::PartNeeded)}
@@ -226,7 +230,7 @@ fn question(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Pa
 
 fn line(at: &StepContext, mishap: &Mishap) -> String {
     let item = item_name(at.lang, at.sheet(), mishap.item);
-    mishap_words(at.lang, &item, mishap)
+    mishap_words(at.lang, &item, mishap, at.open.plan.fitted.fixing)
 }
 
 /// What the technician sees.
@@ -258,7 +262,7 @@ fn work(at: &StepContext, mishap: &Mishap, fields: Fields, page: RwSignal<Page>)
         </aside>
         {amount}
         // What was read when it was told, for who comes to it later.
-        <p>{text::mishap_say(at.lang, mishap.kind)}</p>
+        <p>{text::mishap_say(at.lang, mishap.kind, at.open.plan.fitted.fixing)}</p>
     };
     let keys = match state {
         Mending::Asking | Mending::Waiting => consent_keys(at, mishap, fields, page),

@@ -97,7 +97,9 @@ fn row(
     lang: Lang,
 ) -> Node {
     let wrong = not_right(&open.sheet, &open.plan, planned);
-    let said = wrong.iter().map(|given| given_words(lang, *given));
+    let said = wrong
+        .iter()
+        .map(|given| given_words(lang, *given, open.plan.fitted.fixing));
     let said = said.collect::<Vec<_>>().join(" · ");
     let state = match status(&open.sheet, planned) {
         // What was answered with no is not told as done.

@@ -168,7 +168,7 @@ fn hold_point(at: &StepContext, held: Held) -> Node {
     let (title, sentence) = text::hold_point(at.lang, held.point);
     let now = held.answer_at.zip(held.given);
     let sentence = now.map_or(sentence, |(question, given)| {
-        text::follows(at.lang, question.step, given)
+        text::follows(at.lang, question, given, at.open.plan.build())
     });
     let id = at.open.log.0.clone();
     let (route, label) = match held.answer_at {

@@ -153,7 +153,12 @@ impl Look<'_> {
                 it.tap_row(row);
                 assert_eq!(it.rows()[row].1, "no", "{:?}", self.planned.key);
                 let follows = Given::Row(*check, Answer::No);
-                let now = text::follows(LANG, self.planned.key.step, follows);
+                let now = text::follows(
+                    LANG,
+                    self.planned.key,
+                    follows,
+                    self.phone.open().plan.build(),
+                );
                 assert!(it.words().contains(now.trim()), "`{now}` in {}", it.words());
                 it.black();
             });

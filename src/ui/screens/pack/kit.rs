@@ -24,10 +24,8 @@ pub fn kit(at: &StepContext) -> Node {
         whats.push(Event::Answered(here.planned.key, Reply::Done));
         keep(&here, drafts, whats, || {});
     };
-    let rows = wheel_end(at.sheet())
-        .kit
-        .iter()
-        .map(|item| row(lang, lacks, *item));
+    let kit = wheel_end(at.sheet()).kit();
+    let rows = kit.map(|item| row(lang, lacks, item));
     let rows = rows.collect_view();
     frame(
         at,

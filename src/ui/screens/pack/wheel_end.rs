@@ -50,7 +50,7 @@ impl WheelEndFields {
         let more = move || {
             let kind = self.kind.get();
             let pressed = kind == Kind::Pressed;
-            let read = pressed && self.sensor.get() != SpeedSensor::None;
+            let read = kind.is_pressed() && self.sensor.get() != SpeedSensor::None;
             let brake = kind.may_have_a_drum().then(|| {
                 asked(
                     lang,
