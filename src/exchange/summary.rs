@@ -1,5 +1,9 @@
 //! What the list of jobs shows of one job: derived from its sheet, disposable, made again at will.
 
+mod facts;
+
+use facts::{came_back, declined, last_day, moved_from, on, parts, visited, waits};
+
 use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
 use crate::exchange::json::{form, read, written};
@@ -7,16 +11,12 @@ use crate::exchange::sums::Sums;
 use crate::exchange::tally::Tally;
 use crate::job::conflict::conflicts;
 use crate::job::ending::watched;
-use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, Reply, VehicleField};
+use crate::job::entry::{Due, DueKind, Ending, Event, LogId, PersonField, VehicleField};
 use crate::job::flow;
 use crate::job::practice::is_practice;
-use crate::job::tally::is_replaced;
-use crate::job::{JobState, Key, fold};
-use crate::map::OrderedSet;
+use crate::job::{JobState, fold};
 use crate::report::retorque_to_do;
-use crate::trade::play::Decision;
-use crate::trade::vehicle::Corner;
-use crate::trade::wheel_end::{Choice, PlannedStep, Step, StepKey};
+use crate::trade::wheel_end::PlannedStep;
 
 /// The version of the summary's form; another one is made again from the entries.
 const VERSION: u32 = 11;
@@ -301,87 +301,6 @@ impl Summary {
             waits && !day.is_empty() && !self.practice
         };
         [retorque, recheck].into_iter().filter(open).collect()
-    }
-}
-
-/// What the customer said to each repair that was advised, and whether it is of a STOP.
-fn advised(sheet: &JobState) -> impl Iterator<Item = (Option<bool>, bool)> {
-    sheet.corners().iter().filter_map(|corner| {
-        let decision = sheet.decided(*corner)?.decision;
-        let consent = sheet.consent(StepKey::at(Step::Agree, *corner));
-        let is_advised = matches!(decision, Decision::Stop | Decision::Replace);
-        is_advised.then(|| (consent.map(|it| it.yes), decision == Decision::Stop))
-    })
-}
-
-/// Whether a repair that was advised has no answer yet.
-fn waits(sheet: &JobState) -> bool {
-    advised(sheet).any(|(yes, _)| yes.is_none())
-}
-
-/// Whether a repair that was advised was declined; with `stop` one that leaves a STOP.
-fn declined(sheet: &JobState, stop: bool) -> bool {
-    advised(sheet).any(|(yes, is_stop)| yes == Some(false) && (is_stop || !stop))
-}
-
-/// The day that a job belongs to.
-fn on(sheet: &JobState) -> String {
-    let of = |key: &Key| sheet.holds(key)?.at.day();
-    let slot = || flow::slot(sheet).map(|slot| slot.day);
-    let day = of(&Key::Ended).or_else(slot).or_else(|| of(&Key::Opened));
-    day.map(|day| day.to_string()).unwrap_or_default()
-}
-
-/// The letters of the vans that earlier slots named.
-fn moved_from(sheet: &JobState) -> Vec<String> {
-    let now = flow::slot(sheet).map(|slot| slot.van.as_str());
-    let vans = sheet.counting().filter_map(|entry| match &entry.what {
-        Event::Slot(slot) if Some(slot.van.as_str()) != now => Some(&slot.van),
-        _ => None,
-    });
-    let vans: OrderedSet<&String> = vans.filter(|van| !van.is_empty()).collect();
-    vans.into_iter().cloned().collect()
-}
-
-/// The numbers of what was fitted, where the job was finished.
-fn parts(sheet: &JobState) -> Vec<Fitted> {
-    let finished = sheet
-        .ended()
-        .is_some_and(|it| it.ending == Ending::Finished);
-    let corners = Corner::ALL.iter().filter(|_| finished);
-    corners
-        .filter_map(|corner| sheet.part(*corner))
-        .map(|part| Fitted {
-            number: part.number.clone(),
-            lot: part.lot.clone(),
-        })
-        .collect()
-}
-
-fn visited(sheet: &JobState) -> Vec<Visited> {
-    let corners = sheet.corners().iter().map(|corner| {
-        let decided = sheet.decided(*corner);
-        Visited {
-            corner: corner.code().to_owned(),
-            found: decided
-                .map(|it| it.decision.code().to_owned())
-                .unwrap_or_default(),
-            replaced: is_replaced(sheet, *corner),
-        }
-    });
-    corners.collect()
-}
-
-fn last_day(sheet: &JobState) -> String {
-    let last = sheet.entries().iter().max_by_key(|entry| entry.at.utc_ms);
-    let day = sheet.holds(&Key::Ended).or(last).and_then(|it| it.at.day());
-    day.map(|day| day.to_string()).unwrap_or_default()
-}
-
-fn came_back(sheet: &JobState) -> Option<bool> {
-    match sheet.reply(StepKey::once(Step::Comeback))? {
-        Reply::Picked(pick) => Some(*pick == Choice::SameCorner),
-        _ => None,
     }
 }
 

@@ -9,8 +9,6 @@ sentences! {
             // Home and the job.
             NewJob => "New job",
             TryAgain => "Try again",
-            Loading => "Loading…",
-            LateNotLoaded => "This part of the program is not on the phone yet. Find a signal, then try again.",
             PracticeJob => "Practice job",
             ChoosePractice => "Which practice car?",
             TryPractice => "Try a practice car",
@@ -108,6 +106,8 @@ sentences! {
             KeepStorage => "Protect the data",
         }
         WORDS {
+            Loading => "Loading…",
+            LateNotLoaded => "This part of the program is not on the phone yet. Find a signal, then try again.",
             // Home.
             AppName => "Hubslate",
             HomeEmpty =>

@@ -42,7 +42,15 @@ pub fn add(dir: &Path, page: &str) -> Result<(), (PathBuf, Error)> {
         .replace(PART, &part_name);
     let script_name = format!("late-{}.js", short(script.as_bytes()));
     write(&dir.join(&script_name), script.as_bytes())?;
-    write(&path, text.replace(SCRIPT, &script_name).as_bytes())
+    // In the object of imports it keeps its name: that is what the program asks for.
+    let from = |name: &str| format!("from \"./{name}\"");
+    if !text.contains(&from(SCRIPT)) {
+        return Err((path, Error::other("the glue does not import the script")));
+    }
+    write(
+        &path,
+        text.replace(&from(SCRIPT), &from(&script_name)).as_bytes(),
+    )
 }
 
 fn short(bytes: &[u8]) -> String {

@@ -124,8 +124,12 @@ mod tests {
         let rows = Check::ALL.iter().map(|row| Given::Row(*row, Answer::No));
         answers.extend(rows);
         let mut held = 0;
-        for step in Step::ALL {
-            let key = StepKey::at(*step, Corner::FrontLeft);
+        let first = Step::ALL
+            .iter()
+            .map(|step| StepKey::at(*step, Corner::FrontLeft));
+        let each = first.flat_map(|key| (1..=9).map(move |nth| StepKey { nth, ..key }));
+        for key in each {
+            let step = key.step;
             for given in &answers {
                 if hold(key, *given, &plan).is_none() {
                     continue;

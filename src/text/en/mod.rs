@@ -33,6 +33,9 @@ pub(super) fn count(n: usize, one: &str, many: &str) -> String {
     format!("{n} {word}")
 }
 
+/// What is said to a No of which nothing else is said.
+const PUT_RIGHT: &str = "Put this right, then answer again.";
+
 /// A step whose negative answer is the plain word.
 const fn tell(
     name: &'static str,
@@ -40,5 +43,5 @@ const fn tell(
     primary: &'static str,
     why: &'static str,
 ) -> StepText {
-    StepText::new(name, say, primary, "No", why).now("Put this right, then answer again.")
+    StepText::new(name, say, primary, "No", why).now(PUT_RIGHT)
 }

@@ -1,6 +1,6 @@
 //! What the screen of each step says.
 
-use super::{kinds, tell};
+use super::{PUT_RIGHT, kinds, tell};
 use crate::text::step::StepText;
 use crate::trade::wheel_end::{
     Build, NutPosition, SHOVE_FURTHER, SHOVE_WAITED, STUD_BROKE, Step, StepKey,
@@ -30,7 +30,12 @@ const SOFT: &str =
 /// What a step says; where the same step is told otherwise a second time, or by how the wheel end is
 /// built, what it says then.
 pub(in crate::text) fn step_for(key: StepKey, build: Build) -> StepText {
-    kinds::at_kind(key, build, by_nut(key, build.nut))
+    let text = kinds::at_kind(key, build, by_nut(key, build.nut));
+    match text.now {
+        // A second time is put right as the first.
+        PUT_RIGHT => text.now(step(key.step).now),
+        _ => text,
+    }
 }
 
 fn by_nut(key: StepKey, nut: NutPosition) -> StepText {

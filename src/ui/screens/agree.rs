@@ -2,16 +2,14 @@
 //!
 //! While it is shown nothing else can be reached but the work, and that only by holding a key.
 
-use crate::drawing::corner as vehicle;
 use crate::job::account::{Offer, offer};
 use crate::job::agreed::{agreed_with, repair_with_further};
 use crate::job::entry::{Consent, Event, How, Money, PersonField, Remark, Scope};
 use crate::platform::clock;
 use crate::platform::edge::page_end;
-use crate::report::{money, why};
+use crate::report::money;
 use crate::text::{self, Asking, Say};
 use crate::trade::play::Decision;
-use crate::trade::vehicle::Corner;
 use crate::trade::wheel_end::{Step, StepKey};
 use crate::ui::at::StepContext;
 use crate::ui::parts::below::Below;
@@ -20,10 +18,9 @@ use crate::ui::parts::field::Field;
 use crate::ui::parts::frame::frame;
 use crate::ui::parts::hold::hold;
 use crate::ui::parts::key::{Look, key, link};
-use crate::ui::parts::picture::{drawn, place};
 use crate::ui::parts::strip::banners;
 use crate::ui::route::Route;
-use crate::ui::screens::decide::{customer_bar, word};
+use crate::ui::screens::finding::finding;
 use crate::ui::screens::inspection;
 use crate::ui::screens::sign::Signing;
 use crate::ui::screens::takeover::corner_title;
@@ -273,31 +270,6 @@ fn signing(question: &Question, yes: bool, label: String, signature: Signing) ->
             {label}
         </button>
     }
-}
-
-/// Where, what was decided, in the customer's words, and the bar with its limit.
-fn finding(at: &StepContext, corner: Corner, decision: Decision) -> Node {
-    view! {
-        <div class="customer__finding">
-            {drawn(
-                &vehicle::large(&[place(corner)]),
-                text::corner_title(at.lang, corner),
-                "customer__corner",
-            )}
-            {word(at.lang, corner, decision)}
-        </div>
-        <p class="customer__sentence">{text::decision_sentence_customer(at.lang, decision, at.open.plan.kind)}</p>
-        {because(at, corner)}
-    }
-}
-
-/// Why, in words; the readings are drawn only where the decision rests on them.
-fn because(at: &StepContext, corner: Corner) -> Option<Node> {
-    let decided = at.sheet().decided(corner)?;
-    let play = why::rests_on_play(decided);
-    let reasons = why::reason_lines(at.lang, decided, !play).join(" ");
-    let bar = play.then(|| customer_bar(at, corner));
-    Some(view! { <p class="customer__why">{reasons}</p> {bar} })
 }
 
 /// The customer said no: what comes of it, and a name in the box, or the spoken word.

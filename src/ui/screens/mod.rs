@@ -11,6 +11,7 @@ pub mod conflicts;
 mod customer;
 mod decide;
 mod dial_setup;
+mod finding;
 mod first;
 pub mod flow;
 mod home;

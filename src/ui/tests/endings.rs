@@ -201,7 +201,7 @@ fn a_replace_that_is_declined_names_what_can_follow_from_it() {
     phone.is_at("Approve: Customer's answer");
     assert!(phone.words().contains("REPLACE"));
     phone.tap("No");
-    let consequence = "You chose not to have this bearing replaced. \
+    let consequence = "You chose not to have this bearing repaired. \
         It will get worse, and it can become unsafe.";
     assert!(phone.alerts().contains(consequence), "{}", phone.alerts());
     phone.tap("Refused to sign");

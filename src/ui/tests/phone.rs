@@ -94,6 +94,11 @@ impl Phone {
     pub fn take(&self, entries: &[Entry]) {
         let open = Open::of(entries).expect("a job has an entry");
         let log = open.log.0.clone();
+        // The same hands go on: whoever takes over sees first how the car stands.
+        if let Some(last) = entries.last() {
+            let by = last.by.clone();
+            self.app.settings.update(|settings| settings.by = by);
+        }
         self.app.shelf().drop_drafts_of(&log);
         self.app.entries.set_value(entries.to_vec());
         self.app.open.set(Some(Arc::new(open)));

@@ -149,6 +149,13 @@ impl Look<'_> {
         for (row, check) in checks.iter().enumerate() {
             let (whats, _) = self.after(|it| {
                 let rows = it.rows();
+                assert_eq!(
+                    rows.len(),
+                    checks.len(),
+                    "{:?}: {}",
+                    self.planned.key,
+                    it.words()
+                );
                 assert!(rows.iter().all(|(_, answer)| answer == "open"), "{rows:?}");
                 it.tap_row(row);
                 assert_eq!(it.rows()[row].1, "no", "{:?}", self.planned.key);

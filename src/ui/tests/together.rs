@@ -83,20 +83,3 @@ fn nothing_is_read_before_the_needle_was_set_or_was_said_to_stand_still() {
         phone.tap("Save 0");
     }
 }
-
-#[test]
-fn what_is_picked_of_the_old_hub_goes_into_the_record_and_onto_the_paper() {
-    let phone = Phone::practice();
-    phone.walk(
-        "Install: New next to old",
-        &[("Push, pull, read", &|it| it.round("9"))],
-    );
-    // Where the photo of both is asked for first there is no time for it.
-    if !phone.has("Rust, water in it") {
-        phone.not_done("No time");
-    }
-    phone.tap("Rust, water in it");
-    phone.step(&[]);
-    let (_, report) = phone.report();
-    assert!(report.contains("Rust, water in it (ISO 15243: moisture corrosion)"));
-}
