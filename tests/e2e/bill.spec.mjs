@@ -118,7 +118,8 @@ test("further work is agreed, billed, paid in part, paid in full, and stands on 
   await bill.key("Show the customer").tap();
   await expect(bill.main.getByText("This work: 120.00 USD more, 606.00 USD in all")).toBeVisible();
   await bill.sign("Yes, for 120.00 USD");
-  await bill.key(/^In by hand/).tap();
+  await bill.walk("Torque: New stud", { "Raise it again": /^(It stands firm|Loosened, on the stand)$/ });
+  await bill.goOn(() => bill.key(/^In by hand/).tap());
   await bill.finish("Finished");
 
   // From the last step to the payment.

@@ -68,7 +68,7 @@ test("two corners, left over to a second technician in the middle", async ({ pag
     "Axle nut": /clicked$|°$/,
     "Axle nut on": /clicked$|°$|^Seated by hand$/,
   };
-  await quick.walk("Remove: Brake off", answers, look);
+  await quick.walk("Remove: Free sensor wire", answers, look);
   expect(await corner(quick)).toBe("Front left");
 
   // Rain: the car stays as it stands, and somebody else goes on.
@@ -102,12 +102,12 @@ test("two corners, left over to a second technician in the middle", async ({ pag
   await quick.unfold();
   await quick.key("Not as listed").tap();
   await expect(quick.alert("Keep clear.")).toBeVisible();
-  await page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/strip_brake@front_left"); });
+  await page.evaluate(() => { location.hash = location.hash.replace(/^(#\/job\/[^/]+).*$/, "$1/strip_sensor@front_left"); });
   await quick.isAt("Lift: Take over the car");
   await expect(quick.main.getByRole("heading", { name: "Front left Raised, not shoved" })).toBeVisible();
   await quick.unfold();
   await quick.key("As listed, firm").tap();
-  await quick.isAt("Remove: Brake off");
+  await quick.isAt("Remove: Free sensor wire");
   expect(await corner(quick)).toBe("Front left");
 
   await quick.walk("Hand over: Report and file", answers, look);

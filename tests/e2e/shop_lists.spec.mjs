@@ -51,7 +51,7 @@ test("the shop lists what is due, what was declined and what is not paid", async
   await expect(row.getByRole("link", { name: "Call" })).toHaveAttribute("href", `tel:${digits}`);
   const message = await row.getByRole("link", { name: "Write" }).getAttribute("href");
   expect(message.startsWith(`sms:${digits}?body=`)).toBe(true);
-  expect(decodeURIComponent(message)).toContain(`A wheel was off your car ${plate}. The lug-nut torque must be checked by`);
+  expect(decodeURIComponent(message)).toContain(`A wheel was off your car ${plate}. The lug torque must be checked by`);
   await expect(shop.list(/^STOP declined \(1\)$/)).toContainText(person("declined-stop", "plate"));
 
   const unpaid = shop.list(/^Not paid/).getByRole("listitem").filter({ hasText: plate });

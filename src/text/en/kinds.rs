@@ -595,6 +595,7 @@ fn bolts(key: StepKey, build: Build, text: StepText) -> StepText {
             ..named("New lug bolt").say(
                 "What is left of the old bolt out of the flange. Thread clean and sound; the new bolt runs in by hand.",
             )
+            .now("Take the bolt out again: clean the thread, or replace the hub, before the wheel goes on.")
         },
         Step::LoosenLugNuts => StepText {
             name: "Loosen lug bolts",

@@ -150,6 +150,7 @@ pub(in crate::text) const fn mishap_part(kind: MishapKind, fixing: Fixing) -> &'
         | MishapKind::ThreadCrossed
         | MishapKind::TurnsOn
         | MishapKind::WouldNotStart
+        | MishapKind::Seized
         | MishapKind::ClickedEarly
             if bolts =>
         {

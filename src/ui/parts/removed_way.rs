@@ -15,5 +15,5 @@ pub fn removed_way(at: &StepContext, planned: &PlannedStep) -> Option<Node> {
         .filter(|_| planned.key.step == Step::Compare)?;
     let label = text::read_part_at(at.lang, text::corner(at.lang, corner));
     let hash = Route::Removed(at.open.log.0.clone(), corner).to_hash();
-    Some(link(Look::Foot, label, hash))
+    Some(view! { <p class="removed-way">{link(Look::Foot, label, hash)}</p> })
 }

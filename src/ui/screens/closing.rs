@@ -326,9 +326,9 @@ fn over(at: &StepContext, ending: Ending) -> Node {
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
-        {removed::ways(&at.open, at.lang)}
         {payment(at)}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
+        {removed::ways(&at.open, at.lang)}
         {ways_out(at.app, &at.open)}
     };
     frame(at, body, keys)
