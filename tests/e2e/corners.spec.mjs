@@ -83,6 +83,7 @@ test("two corners, left over to a second technician in the middle", async ({ pag
 
   // The second one is somebody else on the same phone, and the app was closed in between.
   await page.evaluate(() => { location.hash = "#/settings"; });
+  await page.getByRole("heading", { name: "Name and report" }).tap();
   await page.getByLabel("Technician's name").fill("S. Brook");
   await page.getByLabel("Technician's name").blur();
   await page.reload();

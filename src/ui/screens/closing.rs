@@ -326,8 +326,8 @@ fn over(at: &StepContext, ending: Ending) -> Node {
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
-        {payment(at)}
         {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
+        {payment(at)}
         {removed::ways(&at.open, at.lang)}
         {ways_out(at.app, &at.open)}
     };
