@@ -95,8 +95,8 @@ test("two corners, left over to a second technician in the middle", async ({ pag
   await expect(left).toBeVisible();
   await expect(right).toBeVisible();
   const lists = quick.main.locator(".takeover__list");
-  await expect(lists.first()).toContainText("Lug nuts: Off");
-  await expect(lists.first()).toContainText("Axle nut: Off");
+  await expect(lists.first()).toContainText("Lug nuts: off");
+  await expect(lists.first()).toContainText("Axle nut, front left: off");
   await expect(quick.main).toContainText("Nothing off or loose");
 
   // A no is a no: no step goes on, by its address either.

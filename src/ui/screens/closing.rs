@@ -6,6 +6,7 @@ use crate::job::end_holding;
 use crate::job::ending::{nothing_was_opened, proposed};
 use crate::job::entry::{Charge, Ended, Ending, Event, Reply};
 use crate::job::photo::owed_when_left;
+use crate::job::practice::is_practice;
 use crate::job::proof::with_records;
 use crate::platform::{clock, files};
 use crate::report::{item_name, must_not_drive, not_proved, nothing_wrong, warning_light_lines};
@@ -326,9 +327,9 @@ fn over(at: &StepContext, ending: Ending) -> Node {
     };
     let keys = view! {
         {practice::way(&at.open, Look::Plain, at.say(Say::ShowTruth))}
-        {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
+        {(!is_practice(at.sheet())).then(|| removed::ways(&at.open, at.lang))}
         {payment(at)}
-        {removed::ways(&at.open, at.lang)}
+        {link(Look::Primary, text::say(at.lang, Say::ShopSheet), Route::Home.to_hash())}
         {ways_out(at.app, &at.open)}
     };
     frame(at, body, keys)
