@@ -2,7 +2,7 @@
 
 mod facts;
 
-use facts::{came_back, declined, last_day, moved_from, on, parts, visited, waits};
+use facts::{came_back, declined, moved_from, on, parts, visited, waits};
 
 use crate::exchange::erase::pseudonym;
 use crate::exchange::gaps::{Run, runs};
@@ -98,8 +98,6 @@ pub struct Summary {
     pub on: String,
     /// What was found and done at each corner.
     pub visited: Vec<Visited>,
-    /// The day it ended, else that of its last entry, `YYYY-MM-DD`; empty if there is none.
-    pub last_day: String,
     /// When it was last written, milliseconds since 1970 in UTC.
     pub touched: i64,
     /// The day it is to be done, `YYYY-MM-DD`; empty if none is set.
@@ -154,7 +152,6 @@ form!(Summary {
     tally,
     on,
     visited,
-    last_day,
     touched,
     day,
     time,
@@ -217,7 +214,6 @@ impl Summary {
             tally: Tally::of(sheet, steps),
             on: on(sheet),
             visited: visited(sheet),
-            last_day: last_day(sheet),
             touched: times.max().unwrap_or(0),
             day: slot.map(|slot| slot.day.to_string()).unwrap_or_default(),
             time: slot

@@ -7,7 +7,7 @@ use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
 use crate::text::{self, Say};
-use crate::ui::parts::key::{Look, key};
+use crate::ui::parts::key::{Look, key, link};
 use crate::ui::react::spawn_local;
 use crate::ui::route::Route;
 use crate::ui::state::App;
@@ -96,6 +96,7 @@ pub fn shown(app: App, route: Route) -> Node {
                     app.late.set(Late::Coming);
                     spawn_local(load(app));
                 })}
+                {link(Look::Foot, text::say(lang, Say::ShopSheet), Route::Home.to_hash())}
             </main>
         },
     }

@@ -42,7 +42,7 @@ pub enum Keeping {
     /// Only the second copy has it.
     NotYetSafe(StoreError),
     /// It was not kept.
-    SaveError(SaveError),
+    NotSaved(SaveError),
 }
 
 /// The open job and what follows from it.
@@ -288,7 +288,7 @@ impl App {
             self.keeping.set(match outcome {
                 Ok(Saved::Safe) => Keeping::Saved,
                 Ok(Saved::NotYetSafe(problem)) => Keeping::NotYetSafe(problem),
-                Err(not_saved) => Keeping::SaveError(not_saved),
+                Err(not_saved) => Keeping::NotSaved(not_saved),
             });
             self.sound(if saved { Tone::Saved } else { Tone::SaveError });
             if saved || in_memory {

@@ -45,6 +45,18 @@ test("the phone can install it", async ({ app, host }) => {
   expect(installabilityErrors.filter(({ errorId }) => errorId !== "in-incognito")).toEqual([]);
 });
 
+test("where the second part of the program does not come, that is said, and it comes once there is a signal", async ({ page, host, faults }) => {
+  faults.allow(/Failed to fetch|ERR_FAILED|split module/);
+  await page.route("**/late-*.wasm", (route) => route.abort());
+  await page.goto(`${host.url}#/import`);
+  const main = page.getByRole("main");
+  await expect(main.getByRole("alert")).toHaveText(/not on the phone yet/);
+  expect(await serious(page)).toEqual([]);
+  await page.unroute("**/late-*.wasm");
+  await main.getByRole("button", { name: "Try again" }).tap();
+  await expect(main.getByRole("heading", { name: "Import a file" })).toBeVisible();
+});
+
 test("a start that fails shows the panel, and its key saves what is kept", async ({ page, host, faults }) => {
   faults.allow(/Failed to fetch|ERR_FAILED/);
   await page.route("**/*.wasm", (route) => route.abort());

@@ -128,6 +128,6 @@ pub fn spec_of(group: ItemKind) -> SpecItem {
         ItemKind::StrutBolts => SpecItem::StrutBolts,
         ItemKind::BallJoint => SpecItem::BallJoint,
         ItemKind::TieRod => SpecItem::TieRod,
-        other => panic!("{other:?} has no card"),
+        other => panic!("{other:?} has no spec"),
     }
 }

@@ -78,13 +78,6 @@ pub(super) fn visited(sheet: &JobState) -> Vec<Visited> {
     corners.collect()
 }
 
-/// The day it ended, else that of its last entry.
-pub(super) fn last_day(sheet: &JobState) -> String {
-    let last = sheet.entries().iter().max_by_key(|entry| entry.at.utc_ms);
-    let day = sheet.holds(&Key::Ended).or(last).and_then(|it| it.at.day());
-    day.map(|day| day.to_string()).unwrap_or_default()
-}
-
 /// Whether it came back for the same corner; `None` while nobody looked.
 pub(super) fn came_back(sheet: &JobState) -> Option<bool> {
     match sheet.reply(StepKey::once(Step::Comeback))? {

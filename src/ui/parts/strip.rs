@@ -103,7 +103,7 @@ fn storage_mark(app: App) -> Node {
         Keeping::Saved => Say::StorageSaved,
         Keeping::Busy => Say::StorageKeeping,
         Keeping::NotYetSafe(_) => Say::StorageSavedNotYetSafe,
-        Keeping::SaveError(_) => Say::StorageNotSaved,
+        Keeping::NotSaved(_) => Say::StorageNotSaved,
     };
     view! {
         <span class="strip__kept" role="status">
@@ -132,7 +132,7 @@ pub fn banners(app: App) -> Node {
         let full = matches!(
             app.keeping.get(),
             Keeping::NotYetSafe(StoreError::Full)
-                | Keeping::SaveError(crate::slate::SaveError::Storage(StoreError::Full))
+                | Keeping::NotSaved(crate::slate::SaveError::Storage(StoreError::Full))
         );
         if app.closed.get() == Some(Closed::NewerVersion) {
             Some(Say::OldTab)

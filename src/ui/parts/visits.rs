@@ -63,7 +63,7 @@ fn row(lang: Lang, visit: &Visit<'_>) -> Node {
     view! {
         <li>
             <a class="key visit" href={Route::Where(job.log.clone()).to_hash()}>
-                <b>{job.last_day.clone()} {" · "} {ending}</b>
+                <b>{job.on.clone()} {" · "} {ending}</b>
                 {corners.collect_view()}
                 {other}
             </a>
